@@ -1,0 +1,29 @@
+package model
+
+// House is what a house.hcl states for every garment below its folder.
+type House struct {
+	Name       string
+	File       string
+	Unit       Unit
+	Allowances []*Standard
+	Rules      []RuleSetting
+	Place      Place
+}
+
+// RuleSetting is what a house says about one built-in rule.
+type RuleSetting struct {
+	Rule     string
+	Severity string // "error", "warning", "note", "off", or "" to keep the rule's own
+	Limits   []LimitSetting
+	Place    Place
+}
+
+// LimitSetting is a limit the house has changed. Which of the two figures
+// holds depends on the unit of the rule's limit: a length, or a plain number
+// (degrees, percent, ratio).
+type LimitSetting struct {
+	Name   string
+	Length float64 // in millimetres
+	Plain  float64 // as written
+	Place  Place
+}

@@ -1,0 +1,138 @@
+package model
+
+// Mark is a place along an edge: its start or end, a level, or a notch.
+type Mark struct {
+	Kind  MarkKind
+	Level *Level
+	Notch string // the notch's name on that edge's piece
+	Text  string // as written
+	Place Place
+}
+
+// MarkKind tells what a Mark refers to.
+type MarkKind uint8
+
+// The kinds of Mark. The zero Mark means "not stated".
+const (
+	NoMark MarkKind = iota
+	AtStart
+	AtEnd
+	AtLevel
+	AtNotch
+)
+
+// Stretch is an edge, or the part of it between two marks.
+type Stretch struct {
+	Edge     *Edge
+	From, To Mark // NoMark for the whole edge
+	Place    Place
+}
+
+// Seam joins two sides; each side is one or more stretches sewn on end to end.
+type Seam struct {
+	Name  string
+	Sides [2][]Stretch
+	Ease  Range // how much longer the first side may be than the second
+	Flip  bool
+	Place Place
+	Join  Place // the join attribute
+}
+
+// Match tells how alike shared edges must be.
+type Match string
+
+// The kinds of Match.
+const (
+	Identical  Match = "identical"
+	SameLength Match = "length"
+	Eased      Match = "eased"
+)
+
+// Share names edges that two layers have in common.
+type Share struct {
+	Name         string
+	Outer, Inner []Stretch
+	Match        Match
+	Flip         bool
+	Place        Place
+}
+
+// Nest tells which inner piece lies in which outer piece.
+type Nest struct {
+	Name         string
+	Outer, Inner *Piece
+	Align        *Share // nil: drawn in one frame
+	Clearance    []LevelRange
+	Place        Place
+}
+
+// Tape is a fastener tape.
+type Tape struct {
+	Name        string
+	Kind        string // "snap" or "hook-and-eye"
+	Pitch       float64
+	Head        float64   // metal along the tape
+	Clear       float64   // least distance from metal to a cut
+	WidthClosed []float64 // one for each row of eyes
+	Place       Place
+}
+
+// Closure opens and closes the garment along a pair of edges.
+type Closure struct {
+	Name      string
+	Kind      string // zip, button, tape or lacing
+	Tape      *Tape
+	OtherTape *Tape // the other half when it is another tape; nil otherwise
+	Edges     [2]Stretch
+	From, To  Mark
+	Row       int       // which row of eyes is used, from 1
+	Stock     []float64 // lengths a zip is sold in
+	Lap       float64   // how far one edge laps over the other when closed
+	Needs     float64   // allowance it needs; NaN lets the house tell
+	Place     Place
+}
+
+// Elastic is sewn to edges, stretched.
+type Elastic struct {
+	Name   string
+	Edges  []Stretch
+	Length float64
+	Ratio  Range
+	Place  Place
+}
+
+// Bone lies along an edge or seam line.
+type Bone struct {
+	Name   string
+	Along  Stretch
+	Length float64
+	Place  Place
+}
+
+// RunItem is a part of a measured run: a stretch of edge, or a closed closure.
+type RunItem struct {
+	Stretch *Stretch
+	Closure *Closure
+	Place   Place
+}
+
+// Measure is a tape run over the pattern, compared with the body.
+type Measure struct {
+	Name     string
+	Along    []RunItem
+	From, To Mark
+	Against  float64 // NaN when the wearer's measure is not known
+	Body     string  // the body measure's name
+	Ease     Range
+	Place    Place
+}
+
+// Waiver accepts a finding, with the reason.
+type Waiver struct {
+	Rule   string
+	At     string // address of the subject
+	Reason string
+	UpTo   *LimitSetting // nil: any figure
+	Until  string        // ISO date, the last day it holds; "" without end
+	Place  Place
+}

@@ -1,0 +1,78 @@
+package model
+
+// Pieces are the pieces of every layer, in the spec's order.
+func (g *Garment) Pieces() []*Piece {
+	var out []*Piece
+	for _, l := range g.Layers {
+		out = append(out, l.Pieces...)
+	}
+	return out
+}
+
+// Edges are the edges of every piece.
+func (g *Garment) Edges() []*Edge { return ofPieces(g, func(p *Piece) []*Edge { return p.Edges }) }
+
+// Darts are the darts of every piece.
+func (g *Garment) Darts() []*Dart { return ofPieces(g, func(p *Piece) []*Dart { return p.Darts }) }
+
+// Notches are the notches of every piece.
+func (g *Garment) Notches() []*Notch {
+	return ofPieces(g, func(p *Piece) []*Notch { return p.Notches })
+}
+
+func ofPieces[T any](g *Garment, list func(*Piece) []T) []T {
+	var out []T
+	for _, p := range g.Pieces() {
+		out = append(out, list(p)...)
+	}
+	return out
+}
+
+// Join is a pair of sides that come together: a seam, or a closure done up.
+type Join struct {
+	Thing
+	Name  string
+	Sides [2][]Stretch
+	Ease  Range
+	Flip  bool
+
+	kept kept[[2]*Walk]
+	way  string
+}
+
+// Joins are the seams and the closures.
+func (g *Garment) Joins() []*Join {
+	if g.figures.joins == nil {
+		g.figures.joins = make([]*Join, 0, len(g.Seams)+len(g.Closures))
+		for _, s := range g.Seams {
+			g.figures.joins = append(g.figures.joins, &Join{Thing: s, Name: s.Name, Sides: s.Sides, Ease: s.Ease, Flip: s.Flip})
+		}
+		for _, c := range g.Closures {
+			sides := [2][]Stretch{{c.stretch(0)}, {c.stretch(1)}}
+			g.figures.joins = append(g.figures.joins, &Join{Thing: c, Name: c.Name, Sides: sides})
+		}
+	}
+	return g.figures.joins
+}
+
+// JoinOf finds the join of a seam or closure.
+func (g *Garment) JoinOf(thing Thing) *Join {
+	for _, j := range g.Joins() {
+		if j.Thing == thing {
+			return j
+		}
+	}
+	return nil
+}
+
+// stretch is one edge of a closure, between the closure's marks.
+func (c *Closure) stretch(side int) Stretch {
+	s := c.Edges[side]
+	if s.From.Kind == NoMark {
+		s.From = c.From
+	}
+	if s.To.Kind == NoMark {
+		s.To = c.To
+	}
+	return s
+}

@@ -1,0 +1,99 @@
+package model
+
+import (
+	"slices"
+
+	"understitch/model/curve"
+)
+
+// Allowed is the clearance that the nest asks for at a level: any from nothing
+// upward where it says nothing.
+func (n *Nest) Allowed(l *Level) Range {
+	for _, c := range n.Clearance {
+		if c.Level == l {
+			return c.Range
+		}
+	}
+	return AnyFrom(0)
+}
+
+// Where the clearance at a level is stated, or the nest itself.
+func (n *Nest) AllowedAt(l *Level) Place {
+	for _, c := range n.Clearance {
+		if c.Level == l {
+			return c.Place
+		}
+	}
+	return n.Place
+}
+
+// Compared are the levels that both pieces reach, from the top down.
+func (n *Nest) Compared(g *Garment) []*Level {
+	var out []*Level
+	for _, l := range g.Levels {
+		if n.Outer.Reaches(l) && n.Inner.Reaches(l) {
+			out = append(out, l)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b *Level) int {
+		ya, _ := n.Outer.LevelY(a)
+		yb, _ := n.Outer.LevelY(b)
+		switch {
+		case ya < yb:
+			return -1
+		case ya > yb:
+			return 1
+		}
+		return 0
+	})
+	return out
+}
+
+// ClearanceAt is the width of the outer piece less that of the inner at a
+// level, darts closed, as drawn.
+func (n *Nest) ClearanceAt(l *Level) (float64, error) {
+	outer, err := n.Outer.Width(l)
+	if err != nil {
+		return 0, err
+	}
+	inner, err := n.Inner.Width(l)
+	return outer.Net - inner.Net, err
+}
+
+// Frame is the motion that lays the inner piece on the outer one: none where
+// both are drawn in one frame, else by the share that the nest names.
+func (n *Nest) Frame(g *Garment) (curve.Motion, error) {
+	if n.Align == nil {
+		if n.Outer.OwnLevels || n.Inner.OwnLevels {
+			return curve.Identity(), missing("%s and %s are not drawn in one frame, and the nest names no share to lay them together by", n.Outer.Address(), n.Inner.Address())
+		}
+		return curve.Identity(), nil
+	}
+	outer, inner, _, err := g.ShareWalks(n.Align)
+	if err != nil {
+		return curve.Identity(), err
+	}
+	ro, okO := runOn(outer, n.Outer)
+	ri, okI := runOn(inner, n.Inner)
+	if !okO || !okI {
+		return curve.Identity(), missing("%s has no edge of both %s and %s", n.Align.Address(), n.Outer.Address(), n.Inner.Address())
+	}
+	fixed, err := ro.Closed()
+	if err != nil {
+		return curve.Identity(), err
+	}
+	moving, err := ri.Closed()
+	if err != nil {
+		return curve.Identity(), err
+	}
+	return curve.Fit(fixed, moving, TurnedOver(ro, ri)), nil
+}
+
+func runOn(w *Walk, p *Piece) (Run, bool) {
+	for _, r := range w.Runs {
+		if r.Edge.Piece == p {
+			return r, true
+		}
+	}
+	return Run{}, false
+}

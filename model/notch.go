@@ -1,0 +1,32 @@
+package model
+
+import "understitch/model/curve"
+
+// Position is where the notch lies along its edge as drawn, and how far off
+// the edge it was given (nothing unless given by a point). A place beyond the
+// edge's ends is not moved on to it.
+func (n *Notch) Position() (along, off float64, err error) {
+	switch {
+	case n.ByPoint && !n.On.Drawn():
+		return 0, 0, missing("%s is given by a point, but %s has no drawing", n.Address(), n.On.Address())
+	case n.ByPoint:
+		along, off = n.On.Path.Nearest(n.Point)
+		return along, off, nil
+	case n.Level != nil:
+		along, err = n.On.LevelAt(n.Level)
+		return along, 0, err
+	}
+	return n.At, 0, nil
+}
+
+// Mark is the point of the stitch line that the notch marks.
+func (n *Notch) Mark() (curve.Point, error) {
+	s, _, err := n.Position()
+	if err == nil && !n.On.Drawn() {
+		err = missing("%s has no drawing", n.On.Address())
+	}
+	if err != nil {
+		return curve.Point{}, err
+	}
+	return n.On.Path.At(s), nil
+}

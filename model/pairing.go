@@ -1,0 +1,123 @@
+package model
+
+import (
+	"math"
+
+	"understitch/model/curve"
+)
+
+// Way tells by what two sides were found to run alongside each other.
+const (
+	ByEdge     = "the same edge twice"
+	ByLevels   = "levels"
+	ByNotches  = "notches"
+	ByDrawing  = "the drawing"
+	ByOutlines = "outlines running past each other"
+)
+
+// Walks lays both sides of the join out, the second in the direction of the
+// first, as they are sewn.
+func (g *Garment) Walks(j *Join) (a, b *Walk, err error) {
+	both, err := j.kept.get(func() ([2]*Walk, error) {
+		first, second, way, err := g.pair(j.Sides[0], j.Sides[1], j.Flip)
+		j.way = way
+		return [2]*Walk{first, second}, err
+	})
+	return both[0], both[1], err
+}
+
+// Way tells by what the direction of the second side was found; it is known
+// once Walks was asked for.
+func (j *Join) Way() string { return j.way }
+
+// ShareWalks lays both sides of a share out, the inner in the direction of the
+// outer.
+func (g *Garment) ShareWalks(s *Share) (outer, inner *Walk, way string, err error) {
+	return g.pair(s.Outer, s.Inner, s.Flip)
+}
+
+func (g *Garment) pair(first, second []Stretch, flip bool) (a, b *Walk, way string, err error) {
+	if a, err = g.Walk(first); err != nil {
+		return nil, nil, "", err
+	}
+	if b, err = g.Walk(second); err != nil {
+		return nil, nil, "", err
+	}
+	same, way := alongside(a, b)
+	if same == flip {
+		b = b.Reversed()
+	}
+	return a, b, way, nil
+}
+
+// clearly is the difference in millimetres from which one direction fits better
+// than the other beyond doubt.
+const clearly = 1.0
+
+// alongside finds whether two walks run the same way as sewn: by the heights of
+// their ends, else by their notches, else by where they are drawn; else they
+// are two outlines that run past each other.
+func alongside(a, b *Walk) (same bool, by string) {
+	if len(a.Runs) == 1 && len(b.Runs) == 1 && a.Runs[0].Edge == b.Runs[0].Edge {
+		return a.Runs[0].Backward() == b.Runs[0].Backward(), ByEdge
+	}
+	ga, gb, framed := fallOf(a), fallOf(b), oneFrame(a, b)
+	if framed {
+		as, bs := math.Abs(ga-gb), math.Abs(ga+gb)
+		if math.Min(math.Abs(ga), math.Abs(gb)) > clearly && math.Abs(as-bs) > clearly {
+			return as < bs, ByLevels
+		}
+	}
+	if d := notchFit(a, b.Reversed()) - notchFit(a, b); math.Abs(d) > clearly {
+		return d > 0, ByNotches
+	}
+	if framed {
+		direct := startOf(a).Dist(startOf(b)) + endOf(a).Dist(endOf(b))
+		crossed := startOf(a).Dist(endOf(b)) + endOf(a).Dist(startOf(b))
+		if math.Abs(direct-crossed) > clearly {
+			return direct < crossed, ByDrawing
+		}
+	}
+	return false, ByOutlines
+}
+
+// notchFit sums how far the notches of two walks are apart when paired in
+// order; nothing where their numbers differ.
+func notchFit(a, b *Walk) float64 {
+	if len(a.Notches) != len(b.Notches) {
+		return 0
+	}
+	sum := 0.0
+	for i := range a.Notches {
+		sum += math.Abs(a.Notches[i].At - b.Notches[i].At)
+	}
+	return sum
+}
+
+// oneFrame reports whether all edges of both walks are drawn in the garment's
+// common frame.
+func oneFrame(walks ...*Walk) bool {
+	for _, w := range walks {
+		for _, r := range w.Runs {
+			if !r.Edge.Drawn() || r.Edge.Piece.OwnLevels {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func startOf(w *Walk) curve.Point { return w.Runs[0].Edge.Path.At(w.Runs[0].From) }
+
+func endOf(w *Walk) curve.Point {
+	last := w.Runs[len(w.Runs)-1]
+	return last.Edge.Path.At(last.To)
+}
+
+// fallOf is how much lower the walk ends than it starts; zero without drawing.
+func fallOf(w *Walk) float64 {
+	if !oneFrame(w) {
+		return 0
+	}
+	return endOf(w).Y - startOf(w).Y
+}

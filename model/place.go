@@ -1,0 +1,69 @@
+package model
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+)
+
+// Pos is a position in a source file. Line and Column count from 1, columns in
+// characters as an editor shows them; Byte counts from 0.
+type Pos struct {
+	Line   int `json:"line"`
+	Column int `json:"column"`
+	Byte   int `json:"-"`
+}
+
+// Place is a stretch of a source file, from Start up to but not including End.
+type Place struct {
+	File  string `json:"file"`
+	Start Pos    `json:"start"`
+	End   Pos    `json:"end"`
+}
+
+// IsZero reports whether the place is unknown.
+func (p Place) IsZero() bool { return p.File == "" && p.Start.Line == 0 }
+
+// String writes the place as file:line:column, the form that editors open.
+func (p Place) String() string {
+	return fmt.Sprintf("%s:%d:%d", p.File, p.Start.Line, p.Start.Column)
+}
+
+// Compare orders places by file, then by position.
+func (p Place) Compare(q Place) int {
+	return cmp.Or(
+		strings.Compare(p.File, q.File),
+		cmp.Compare(p.Start.Byte, q.Start.Byte),
+		cmp.Compare(p.End.Byte, q.End.Byte),
+	)
+}
+
+// Diagnostic says that something in a file could not be read, with its place.
+type Diagnostic struct {
+	Severity string `json:"severity"` // "error" or "warning"
+	Summary  string `json:"summary"`  // what is wrong, one line
+	Detail   string `json:"detail"`   // what to do about it; may be empty
+	Place    Place  `json:"range"`
+}
+
+// Error makes a diagnostic usable as an error where only one can be passed on.
+func (d Diagnostic) Error() string {
+	text := d.Summary
+	if !d.Place.IsZero() {
+		text = d.Place.String() + ": " + text
+	}
+	if d.Detail != "" {
+		text += "; " + d.Detail
+	}
+	return text
+}
+
+// Errors reports whether any of the diagnostics is an error.
+func Errors(diags []Diagnostic) bool {
+	for _, d := range diags {
+		if d.Severity == "error" {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,62 @@
+package model
+
+// The roles of an edge that decide which of the house's allowances it follows.
+const (
+	RoleFold     = "fold"
+	RoleClosure  = "closure"
+	RoleEnclosed = "enclosed"
+	RoleDefault  = "default"
+)
+
+// RoleOf tells which of the house's allowances an edge follows: its own role
+// where it states one; none on a fold; the closure's where a fastener is
+// sewn to it; its finish's (a hem, a facing) where the house has one of that
+// name; the enclosed one where layers share it, so that it is turned in
+// between them; else the default.
+func (g *Garment) RoleOf(e *Edge) string {
+	switch {
+	case e.Role != "":
+		return e.Role
+	case e.Piece.Fold == e:
+		return RoleFold
+	case g.closes(e):
+		return RoleClosure
+	case e.Finish != "" && g.Standard(e.Finish) != nil:
+		return e.Finish
+	case g.shares(e) && g.Standard(RoleEnclosed) != nil:
+		return RoleEnclosed
+	}
+	return RoleDefault
+}
+
+// Standard finds the house's allowance for a role, or nil.
+func (g *Garment) Standard(role string) *Standard {
+	for _, s := range g.Standards {
+		if s.Role == role {
+			return s
+		}
+	}
+	return nil
+}
+
+func (g *Garment) closes(e *Edge) bool {
+	for _, c := range g.Closures {
+		if c.Edges[0].Edge == e || c.Edges[1].Edge == e {
+			return true
+		}
+	}
+	return false
+}
+
+func (g *Garment) shares(e *Edge) bool {
+	for _, s := range g.Shares {
+		for _, side := range [][]Stretch{s.Outer, s.Inner} {
+			for _, st := range side {
+				if st.Edge == e {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,81 @@
+package model
+
+// RunLength is the length of a measured run: the stretches of edge darts
+// closed, the closed width of each tape on the way, less what laps over.
+type RunLength struct {
+	Total float64
+	Parts []RunPart
+}
+
+// RunPart is what one item adds to a measured run.
+type RunPart struct {
+	Item   RunItem
+	Length float64
+}
+
+// RunLength lays the tape along a measure's run.
+func (g *Garment) RunLength(m *Measure) (RunLength, error) {
+	var stretches []Stretch
+	for _, item := range m.Along {
+		if item.Stretch != nil {
+			stretches = append(stretches, *item.Stretch)
+		}
+	}
+	w, err := g.Walk(stretches)
+	if err != nil {
+		return RunLength{}, err
+	}
+	var out RunLength
+	next := 0
+	for _, item := range m.Along {
+		part := RunPart{Item: item}
+		if item.Closure != nil {
+			if part.Length, err = item.Closure.Across(); err != nil {
+				return RunLength{}, err
+			}
+		} else {
+			if part.Length, err = cutShort(w.Runs[next], m, next == 0, next == len(w.Runs)-1); err != nil {
+				return RunLength{}, err
+			}
+			next++
+		}
+		out.Parts = append(out.Parts, part)
+		out.Total += part.Length
+	}
+	return out, nil
+}
+
+// cutShort is the length of a run that starts at the measure's first mark, or
+// ends at its last.
+func cutShort(r Run, m *Measure, first, last bool) (float64, error) {
+	from, to := r.From, r.To
+	var err error
+	if first && m.From.Kind != NoMark {
+		if from, err = r.Edge.MarkAt(m.From); err != nil {
+			return 0, err
+		}
+	}
+	if last && m.To.Kind != NoMark {
+		if to, err = r.Edge.MarkAt(m.To); err != nil {
+			return 0, err
+		}
+	}
+	return r.Edge.Net(max(from, to)) - r.Edge.Net(min(from, to)), nil
+}
+
+// Across is what a closed closure adds to a run that passes over it: the closed
+// width of its tape at the row of eyes in use, less the lap.
+func (c *Closure) Across() (float64, error) {
+	if c.Tape == nil {
+		return -c.Lap, nil
+	}
+	widths := c.Tape.WidthClosed
+	if len(widths) == 0 {
+		return 0, missing("tape.%s states no closed width", c.Tape.Name)
+	}
+	row := max(c.Row, 1)
+	if row > len(widths) {
+		return 0, missing("tape.%s states %d closed widths, and %s uses row %d", c.Tape.Name, len(widths), c.Address(), row)
+	}
+	return widths[row-1] - c.Lap, nil
+}

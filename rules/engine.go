@@ -1,0 +1,94 @@
+package rules
+
+import (
+	"errors"
+	"fmt"
+	"regexp"
+	"slices"
+
+	"understitch/model"
+)
+
+// Engine runs a validated list of rules.
+type Engine struct{ rules []*Rule }
+
+// New validates the whole list once: names unique and well formed, the
+// documentation complete, examples present, every limit with its source.
+func New(list []*Rule) (*Engine, error) {
+	var faults []error
+	seen := map[string]bool{}
+	for _, r := range list {
+		if seen[r.Name] {
+			faults = append(faults, fmt.Errorf("rule %s: listed twice", r.Name))
+		}
+		seen[r.Name] = true
+		if err := r.validate(); err != nil {
+			faults = append(faults, fmt.Errorf("rule %s: %w", r.Name, err))
+		}
+	}
+	return &Engine{slices.Clone(list)}, errors.Join(faults...)
+}
+
+// Rules are the engine's rules, in the order they were listed.
+func (e *Engine) Rules() []*Rule { return e.rules }
+
+// Rule finds a rule by its name, or nil.
+func (e *Engine) Rule(name string) *Rule {
+	for _, r := range e.rules {
+		if r.Name == name {
+			return r
+		}
+	}
+	return nil
+}
+
+var ruleName = regexp.MustCompile(`^[a-z]+(-[a-z]+)*$`)
+
+func (r *Rule) validate() error {
+	switch {
+	case !ruleName.MatchString(r.Name):
+		return errors.New("the name is not lower-case words joined by hyphens")
+	case r.Family == "":
+		return errors.New("no family")
+	case r.Severity == Off:
+		return errors.New("no severity")
+	case r.Each == nil:
+		return errors.New("nothing to look at")
+	}
+	d := r.Doc
+	for _, part := range []struct{ name, text string }{
+		{"title", d.Title}, {"why", d.Why}, {"how", d.How}, {"fix", d.Fix},
+		{"bad example", d.Bad}, {"good example", d.Good}, {"since", d.Since},
+	} {
+		if part.text == "" {
+			return fmt.Errorf("its documentation has no %s", part.name)
+		}
+	}
+	for _, l := range r.Limits {
+		if l.Source == "" || l.Text == "" || l.Unit == "" {
+			return fmt.Errorf("the limit %q lacks its unit, text or source", l.Name)
+		}
+	}
+	return nil
+}
+
+// Check judges one garment in one size. The outcomes come in the order of the
+// rules and of the things they look at.
+func (e *Engine) Check(g *model.Garment, s *Settings) []Outcome {
+	var out []Outcome
+	for i, r := range e.rules {
+		set := s.rules[i]
+		if set.severity == Off {
+			continue
+		}
+		r.Each(g, func(thing model.Thing, run func(*Pass)) {
+			p := Pass{Garment: g, rule: r, limits: set.limits, ceiling: set.severity, thing: thing, out: out}
+			run(&p)
+			if !p.answered {
+				p.Cannot(errors.New("the rule came to no verdict"), Say{})
+			}
+			out = p.out
+		})
+	}
+	return out
+}

@@ -1,0 +1,107 @@
+package rules
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"understitch/model"
+)
+
+// Finding is one fault of a garment over all its sizes: the outcome at the
+// size where it is worst, and the sizes it shows at.
+type Finding struct {
+	Outcome
+	Sizes  []string      // in the garment's order; empty when it has no sizes
+	Waiver *model.Waiver // the waiver that accepts it; nil for a finding in force
+}
+
+// Result is everything that came of checking one garment.
+type Result struct {
+	Findings    []Finding
+	Waived      []Finding
+	NotPossible []Finding
+	Closest     []Finding // passes with a figure, least room first
+	Passed      int       // looks that passed, each size counted
+}
+
+// gatherKey is what makes two outcomes at two sizes the same check.
+type gatherKey struct {
+	rule         *Rule
+	subject, key string
+}
+
+// Gather joins the outcomes of every size of one garment. Outcomes must come
+// size by size in the garment's order.
+func Gather(outcomes []Outcome) Result {
+	var result Result
+	joined := map[Status]*joiner{Found: {}, NotPossible: {}, Passed: {}}
+	for _, o := range outcomes {
+		if o.Status == Passed {
+			result.Passed++
+			if !o.Numeric {
+				continue
+			}
+		}
+		joined[o.Status].add(o)
+	}
+	result.Findings = joined[Found].findings
+	result.NotPossible = joined[NotPossible].findings
+	result.Closest = joined[Passed].findings
+	sortFindings(result.Findings)
+	sortFindings(result.NotPossible)
+	slices.SortStableFunc(result.Closest, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(a.tightness(), b.tightness()), byPlace(a, b))
+	})
+	return result
+}
+
+// joiner collects outcomes, one entry for each check.
+type joiner struct {
+	findings []Finding
+	index    map[gatherKey]int
+}
+
+func (j *joiner) add(o Outcome) {
+	k := gatherKey{o.Rule, o.Subject, o.Key}
+	i, ok := j.index[k]
+	if !ok {
+		if j.index == nil {
+			j.index = map[gatherKey]int{}
+		}
+		j.index[k] = len(j.findings)
+		f := Finding{Outcome: o}
+		if o.Size != "" {
+			f.Sizes = []string{o.Size}
+		}
+		j.findings = append(j.findings, f)
+		return
+	}
+	f := &j.findings[i]
+	if o.Size != "" && !slices.Contains(f.Sizes, o.Size) {
+		f.Sizes = append(f.Sizes, o.Size)
+	}
+	if o.Severity > f.Severity || (o.Severity == f.Severity && o.Margin < f.Margin) {
+		f.Outcome = o
+	}
+}
+
+// tightness ranks passes: the share of the limit that is left, so that figures
+// of different sizes and units compare; a limit of nothing ranks by the room.
+func (f Finding) tightness() float64 {
+	if f.Limit > 0 && f.Off <= f.Limit && f.Off > 0 {
+		return f.Margin / f.Limit
+	}
+	return max(f.Margin, 0) + 1
+}
+
+func sortFindings(list []Finding) { slices.SortStableFunc(list, byPlace) }
+
+func byPlace(a, b Finding) int {
+	return cmp.Or(
+		a.Place.Compare(b.Place),
+		strings.Compare(a.Rule.Name, b.Rule.Name),
+		strings.Compare(a.Subject, b.Subject),
+		strings.Compare(a.Key, b.Key),
+	)
+}

@@ -1,0 +1,56 @@
+package rules
+
+import "understitch/model"
+
+// Status is how a look ended.
+type Status uint8
+
+// The ways a look can end.
+const (
+	Passed Status = iota
+	Found
+	Waived
+	NotPossible
+)
+
+// Outcome is what one look of a rule at one thing, in one size, came to.
+type Outcome struct {
+	Rule     *Rule
+	Subject  string // the thing's address
+	Key      string // tells several figures of one thing apart: a level, a notch
+	Status   Status
+	Severity Severity
+
+	Numeric  bool
+	Measured float64 // in Unit
+	Limit    float64
+	Margin   float64 // room to spare; negative when broken
+	Off      float64 // how far from what is meant, never negative; waivers' windows go by it
+	Unit     Unit
+
+	Message string // findings: what is wrong, with the figure and what to correct
+	Reason  string // not possible: why
+	Place   model.Place
+	Related []Related
+	Mend    *Mend
+	Size    string
+}
+
+// Related is another place that a finding has to do with.
+type Related struct {
+	Message string      `json:"message"`
+	Place   model.Place `json:"range"`
+}
+
+// Mend is a correction. Safe ones may be made without a look.
+type Mend struct {
+	Title string `json:"title"`
+	Safe  bool   `json:"safe"`
+	Edits []Edit `json:"edits"`
+}
+
+// Edit replaces a stretch of a file by a text.
+type Edit struct {
+	Place model.Place `json:"range"`
+	Text  string      `json:"text"`
+}

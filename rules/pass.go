@@ -1,0 +1,145 @@
+package rules
+
+import (
+	"math"
+
+	"understitch/model"
+)
+
+// Pass is all that a rule may touch while it looks at one thing of one garment
+// in one size.
+type Pass struct {
+	Garment *model.Garment
+
+	rule     *Rule
+	limits   []float64 // in the rule's order
+	ceiling  Severity  // the highest severity its findings may have
+	thing    model.Thing
+	out      []Outcome
+	answered bool
+}
+
+// Say is what a rule has to say about a figure, beside the figure itself.
+// Message is called only for a finding.
+type Say struct {
+	Key     string      // which of several figures of the thing this is
+	Place   model.Place // where to look; the thing's own place when not given
+	Message func() string
+	Related []Related
+	Mend    *Mend
+}
+
+// Limit is the figure of one of the rule's limits, as the house has it.
+func (p *Pass) Limit(name string) float64 {
+	for i, l := range p.rule.Limits {
+		if l.Name == name {
+			return p.limits[i]
+		}
+	}
+	panic("rules: " + p.rule.Name + " has no limit named " + name) // a fault in the rule, met by any test of it
+}
+
+// Show writes a length in the unit of the garment's spec.
+func (p *Pass) Show(mm float64) string { return p.Garment.Show(mm) }
+
+// Steps judges how far something is from what is meant by the rule's limits
+// "warn" and "error". off may carry a sign; its size is judged.
+func (p *Pass) Steps(off float64, say Say) {
+	warn, err := p.Limit("warn"), p.Limit("error")
+	size := math.Abs(off)
+	o := p.numeric(p.limitUnit("warn"), off, warn, warn-size, size)
+	switch {
+	case size > err:
+		o.Limit, o.Margin = err, err-size
+		p.finding(o, Error, say)
+	case size > warn:
+		p.finding(o, Warning, say)
+	default:
+		p.passed(o, say)
+	}
+}
+
+// AtMost judges a figure that must not be larger than one of the rule's limits.
+func (p *Pass) AtMost(measured float64, limit string, say Say) {
+	l := p.Limit(limit)
+	o := p.numeric(p.limitUnit(limit), measured, l, l-measured, math.Max(measured, 0))
+	p.judge(o, say)
+}
+
+// AtLeast judges a length that must not be smaller than what is needed.
+func (p *Pass) AtLeast(measured, needed float64, say Say) {
+	p.judge(p.numeric(Millimetres, measured, needed, measured-needed, math.Max(needed-measured, 0)), say)
+}
+
+// Within judges a length that must lie in a range. The limit named, where one
+// is, is a tolerance past either end.
+func (p *Pass) Within(measured float64, r model.Range, tolerance string, say Say) {
+	spare := 0.0
+	if tolerance != "" {
+		spare = p.Limit(tolerance)
+	}
+	o := p.numeric(Millimetres, measured, r.Nearer(measured), r.Room(measured)+spare, math.Abs(r.Beyond(measured)))
+	p.judge(o, say)
+}
+
+// Fault reports something wrong that has no figure.
+func (p *Pass) Fault(say Say) { p.finding(Outcome{}, p.rule.Severity, say) }
+
+// Good reports that something without a figure is as it must be.
+func (p *Pass) Good(say Say) { p.passed(Outcome{}, say) }
+
+// Cannot reports that the look was not possible, and why.
+func (p *Pass) Cannot(err error, say Say) {
+	p.add(Outcome{Status: NotPossible, Reason: err.Error()}, say)
+}
+
+// NothingHere says that the rule has nothing to judge on this thing.
+func (p *Pass) NothingHere() { p.answered = true }
+
+func (p *Pass) limitUnit(name string) Unit {
+	for _, l := range p.rule.Limits {
+		if l.Name == name {
+			return l.Unit
+		}
+	}
+	return Millimetres
+}
+
+func (p *Pass) numeric(unit Unit, measured, limit, margin, off float64) Outcome {
+	return Outcome{Numeric: true, Unit: unit, Measured: measured, Limit: limit, Margin: margin, Off: off}
+}
+
+// judge decides by the margin alone: the tolerance has been applied in it, once.
+func (p *Pass) judge(o Outcome, say Say) {
+	if o.Margin < 0 {
+		p.finding(o, p.rule.Severity, say)
+		return
+	}
+	p.passed(o, say)
+}
+
+func (p *Pass) passed(o Outcome, say Say) {
+	o.Status = Passed
+	p.add(o, say)
+}
+
+func (p *Pass) finding(o Outcome, severity Severity, say Say) {
+	o.Status = Found
+	o.Severity = min(severity, p.ceiling)
+	if severity == p.rule.Severity {
+		o.Severity = p.ceiling // the house may have raised it
+	}
+	o.Message = say.Message()
+	o.Related, o.Mend = say.Related, say.Mend
+	p.add(o, say)
+}
+
+func (p *Pass) add(o Outcome, say Say) {
+	p.answered = true
+	o.Rule, o.Subject, o.Key, o.Size = p.rule, p.thing.Address(), say.Key, p.Garment.Size
+	o.Place = say.Place
+	if o.Place.IsZero() {
+		o.Place = p.thing.Where()
+	}
+	p.out = append(p.out, o)
+}

@@ -1,0 +1,126 @@
+package rules
+
+import "understitch/model"
+
+// Rule is one check of the trade.
+type Rule struct {
+	Name     string   // "seam-walk"
+	Family   string   // the group it is listed under: "seams"
+	Severity Severity // of its findings, and the highest of a rule with two limits
+	Doc      Doc
+	Limits   []Limit
+	Each     Each // what it looks at, and how it judges one of them
+}
+
+// Doc is a rule's documentation. It feeds explain, the reference pages, the
+// metadata of machine reports and the editor.
+type Doc struct {
+	Title string // what must hold, one line
+	Why   string // what goes wrong at the machine or on the body otherwise
+	How   string // how it is computed
+	Fix   string // what the cutter does about a finding
+	Bad   string // a spec in which it finds something, with want comments
+	Good  string // the same spec put right
+	Since string
+}
+
+// Unit is the unit of a figure or a limit.
+type Unit string
+
+// The units of figures.
+const (
+	Millimetres Unit = "mm"
+	Degrees     Unit = "degrees"
+	Ratio       Unit = "ratio"
+)
+
+// Limit is a named figure a rule judges by. A house can change it.
+type Limit struct {
+	Name   string // "warn", "error", or what it limits: "shape"
+	Value  float64
+	Unit   Unit
+	Text   string // what it limits, in words
+	Source string // where the figure comes from
+}
+
+// Steps are the two limits of a rule whose findings are a warning past the
+// first and an error past the second.
+func Steps(warn, err float64, unit Unit, text, source string) []Limit {
+	return []Limit{
+		{"warn", warn, unit, text + ": a warning past this", source},
+		{"error", err, unit, text + ": an error past this", source},
+	}
+}
+
+// Each walks over the things of a garment that a rule looks at.
+type Each func(g *model.Garment, look func(thing model.Thing, run func(*Pass)))
+
+// over makes an Each of a list of things and a function that judges one.
+func over[T model.Thing](list func(*model.Garment) []T, run func(*Pass, T)) Each {
+	return func(g *model.Garment, look func(model.Thing, func(*Pass))) {
+		for _, thing := range list(g) {
+			look(thing, func(p *Pass) { run(p, thing) })
+		}
+	}
+}
+
+// Seams looks at every seam.
+func Seams(run func(*Pass, *model.Seam)) Each {
+	return over(func(g *model.Garment) []*model.Seam { return g.Seams }, run)
+}
+
+// Shares looks at every group of edges that layers share.
+func Shares(run func(*Pass, *model.Share)) Each {
+	return over(func(g *model.Garment) []*model.Share { return g.Shares }, run)
+}
+
+// Nests looks at every inner piece that lies in an outer one.
+func Nests(run func(*Pass, *model.Nest)) Each {
+	return over(func(g *model.Garment) []*model.Nest { return g.Nests }, run)
+}
+
+// Closures looks at every closure.
+func Closures(run func(*Pass, *model.Closure)) Each {
+	return over(func(g *model.Garment) []*model.Closure { return g.Closures }, run)
+}
+
+// Measures looks at every run over the pattern.
+func Measures(run func(*Pass, *model.Measure)) Each {
+	return over(func(g *model.Garment) []*model.Measure { return g.Measures }, run)
+}
+
+// Levels looks at every level.
+func Levels(run func(*Pass, *model.Level)) Each {
+	return over(func(g *model.Garment) []*model.Level { return g.Levels }, run)
+}
+
+// Layers looks at every layer.
+func Layers(run func(*Pass, *model.Layer)) Each {
+	return over(func(g *model.Garment) []*model.Layer { return g.Layers }, run)
+}
+
+// Pieces looks at every piece of every layer.
+func Pieces(run func(*Pass, *model.Piece)) Each {
+	return over((*model.Garment).Pieces, run)
+}
+
+// Edges looks at every edge of every piece.
+func Edges(run func(*Pass, *model.Edge)) Each {
+	return over((*model.Garment).Edges, run)
+}
+
+// Notches looks at every notch.
+func Notches(run func(*Pass, *model.Notch)) Each {
+	return over((*model.Garment).Notches, run)
+}
+
+// Darts looks at every dart.
+func Darts(run func(*Pass, *model.Dart)) Each {
+	return over((*model.Garment).Darts, run)
+}
+
+// Joins looks at every pair of sides that are brought together: the seams, and
+// the closures, whose edges meet when they are done up.
+func Joins(run func(*Pass, *model.Join)) Each {
+	return over((*model.Garment).Joins, run)
+}

@@ -1,0 +1,138 @@
+// Package ruletest runs a rule over specs whose comments state what must be
+// found, on the line where it must be found, with the figure:
+//
+//	join = [shell.front.side, shell.back.side]  # want seam-walk error 4.1mm
+//
+// A want names the rule, the severity and, where the finding has a figure, the
+// measured value in mm, deg or ratio (written without the unit), to the digits
+// given. Several wants may stand on one line, after one another. A spec without
+// wants must stay silent.
+package ruletest
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"understitch/model"
+	"understitch/rules"
+	"understitch/rules/inspect"
+)
+
+// Rule checks a rule's own bad and good examples with that rule alone. The bad
+// one must state at least one want.
+func Rule(t *testing.T, rule *rules.Rule) {
+	t.Helper()
+	engine, err := rules.New([]*rules.Rule{rule})
+	require.NoError(t, err)
+	t.Run(rule.Name+"/bad", func(t *testing.T) {
+		require.NotEmpty(t, Wants(rule.Doc.Bad), "the bad example states no want")
+		Check(t, engine, "bad.garment.hcl", rule.Doc.Bad)
+	})
+	t.Run(rule.Name+"/good", func(t *testing.T) {
+		require.Empty(t, Wants(rule.Doc.Good), "the good example states a want")
+		report := Check(t, engine, "good.garment.hcl", rule.Doc.Good)
+		require.Empty(t, report.Result.NotPossible, "the good example is not checked in full")
+		require.Positive(t, report.Result.Passed, "the rule looked at nothing in the good example")
+	})
+}
+
+// Spec checks a spec given as text with one rule against the wants in it.
+func Spec(t *testing.T, rule *rules.Rule, src string) *inspect.Report {
+	t.Helper()
+	engine, err := rules.New([]*rules.Rule{rule})
+	require.NoError(t, err)
+	return Check(t, engine, "test.garment.hcl", src)
+}
+
+// Check inspects a spec and compares its findings with the wants in it.
+func Check(t *testing.T, engine *rules.Engine, name, src string) *inspect.Report {
+	t.Helper()
+	in := &inspect.Inspector{Engine: engine}
+	report := in.Source("no-house-here/"+name, []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
+	Compare(t, report, src)
+	return report
+}
+
+// Compare holds a report against the wants in its spec.
+func Compare(t *testing.T, report *inspect.Report, src string) {
+	t.Helper()
+	require.Empty(t, report.Diagnostics, "the spec cannot be read")
+	wants := Wants(src)
+	var faults []string
+	for _, f := range report.Result.Findings {
+		if i := match(f, wants); i >= 0 {
+			wants = append(wants[:i], wants[i+1:]...)
+			continue
+		}
+		faults = append(faults, fmt.Sprintf("line %d: found but not wanted: %s %s %s (%s): %s", f.Place.Start.Line, f.Rule.Name, f.Severity, figure(f), f.Subject, f.Message))
+	}
+	for _, w := range wants {
+		faults = append(faults, fmt.Sprintf("line %d: wanted but not found: %s %s %s", w.Line, w.Rule, w.Severity, w.Figure))
+	}
+	require.Empty(t, faults, strings.Join(faults, "\n"))
+}
+
+// Want is one expectation.
+type Want struct {
+	Line           int
+	Rule, Severity string
+	Figure         string // "4.1mm", "12deg", "0.85"; "" when none is stated
+}
+
+var wantForm = regexp.MustCompile(`want ([a-z-]+) (error|warning|note)(?: (-?[0-9.]+(?:mm|deg)?)(?:\s|$))?`)
+
+// Wants reads the expectations in a spec's comments.
+func Wants(src string) []Want {
+	var out []Want
+	for i, line := range strings.Split(src, "\n") {
+		_, comment, ok := strings.Cut(line, "#")
+		if !ok {
+			continue
+		}
+		for _, m := range wantForm.FindAllStringSubmatch(comment, -1) {
+			out = append(out, Want{i + 1, m[1], m[2], m[3]})
+		}
+	}
+	return out
+}
+
+func match(f rules.Finding, wants []Want) int {
+	for i, w := range wants {
+		if w.Line == f.Place.Start.Line && w.Rule == f.Rule.Name && w.Severity == f.Severity.String() && agrees(w.Figure, f) {
+			return i
+		}
+	}
+	return -1
+}
+
+// agrees compares to the digits that the want gives.
+func agrees(figure string, f rules.Finding) bool {
+	if figure == "" {
+		return !f.Numeric
+	}
+	unit := map[rules.Unit]string{rules.Millimetres: "mm", rules.Degrees: "deg", rules.Ratio: ""}[f.Unit]
+	number, ok := strings.CutSuffix(figure, unit)
+	value, err := strconv.ParseFloat(number, 64)
+	if !ok || err != nil || !f.Numeric {
+		return false
+	}
+	digits := 0
+	if dot := strings.IndexByte(number, '.'); dot >= 0 {
+		digits = len(number) - dot - 1
+	}
+	return math.Abs(f.Measured-value) <= 0.5*math.Pow10(-digits)+1e-9
+}
+
+func figure(f rules.Finding) string {
+	if !f.Numeric {
+		return ""
+	}
+	return model.Decimal(f.Measured, 3) + string(f.Unit)
+}
