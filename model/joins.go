@@ -89,7 +89,14 @@ type Closure struct {
 	Stock     []float64 // lengths a zip is sold in
 	Lap       float64   // how far one edge laps over the other when closed
 	Needs     float64   // allowance it needs; NaN lets the house tell
-	Place     Place
+
+	// What buttons need; the lengths are NaN when not stated.
+	Buttons   []float64 // their places along the first edge, from where the closure begins
+	Diameter  float64
+	Thickness float64
+	Extension float64 // how far the edge runs on past the centre of the buttons
+
+	Place Place
 }
 
 // Elastic is sewn to edges, stretched.

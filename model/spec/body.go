@@ -1,0 +1,136 @@
+package spec
+
+import (
+	"math"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"understitch/model"
+)
+
+// bodyOf reads the measures of a body or size block, in millimetres. They are
+// plain figures: what one body measures does not follow from a draft.
+func (s *scope) bodyOf(b *block) map[string]float64 {
+	plain := scope{faults: s.faults, unit: s.unit}
+	body := make(map[string]float64, len(b.inOrder))
+	for _, a := range b.inOrder {
+		if !isName(a.Name) {
+			s.fault(a.NameRange, "Names are small letters, digits, - and _, and begin with a letter.",
+				"%q cannot be a name", a.Name)
+			continue
+		}
+		body[a.Name] = plain.length(a.Expr, above0)
+	}
+	return body
+}
+
+// level builds a level. Both its height and what the wearer measures there may
+// be left out: a garment of paper pieces has no heights.
+func (s *scope) level(b *block) *model.Level {
+	l := &model.Level{Name: b.name, Y: math.NaN(), Body: math.NaN(), Place: place(b.header)}
+	if e := b.attr("y"); e != nil {
+		l.Y = s.length(e, signed)
+	}
+	if e := b.attr("body"); e != nil {
+		l.Body, l.Measure = s.bodyFigure(e)
+	}
+	return l
+}
+
+// bodyFigure reads what is compared with the body: a body measure, which may
+// not be known for this wearer, or a figure.
+func (s *scope) bodyFigure(e hclsyntax.Expression) (v float64, name string) {
+	t, ok := e.(*hclsyntax.ScopeTraversalExpr)
+	if !ok {
+		return s.length(e, above0), ""
+	}
+	words, n := steps(t)
+	if n != 2 || words[0] != "body" {
+		return s.length(e, above0), ""
+	}
+	name = words[1]
+	if v, known := s.body[name]; known {
+		return v, name
+	}
+	if near := nearest(name, append(sortedKeys(s.body), bodyMeasures...)); near != "" && !s.lenient && !isKnownMeasure(name) {
+		s.warn(e.Range(), "The nearest known measure is body."+near+".", "body.%s is not stated", name)
+	}
+	return math.NaN(), name
+}
+
+func isKnownMeasure(name string) bool {
+	for _, m := range bodyMeasures {
+		if m == name {
+			return true
+		}
+	}
+	return false
+}
+
+// fabric builds a fabric. What it does not state is NaN.
+func (s *scope) fabric(b *block) *model.Fabric {
+	nan := math.NaN()
+	f := &model.Fabric{Name: b.name, Thickness: nan, StretchAcross: nan, StretchAlong: nan,
+		ShrinkAcross: nan, ShrinkAlong: nan, Place: place(b.header)}
+	if e := b.attr("thickness"); e != nil {
+		f.Thickness = s.length(e, atLeast0)
+	}
+	if e := b.attr("stretch"); e != nil {
+		s.acrossAlong(e, atLeast0, &f.StretchAcross, &f.StretchAlong)
+	}
+	if e := b.attr("shrink"); e != nil { // some cloths grow in the wash
+		s.acrossAlong(e, signed, &f.ShrinkAcross, &f.ShrinkAlong)
+	}
+	return f
+}
+
+func (s *scope) acrossAlong(e hclsyntax.Expression, want sense, across, along *float64) {
+	for _, x := range s.entries(e) {
+		switch x.key {
+		case "across":
+			*across = s.plain(x.value, want)
+		case "along":
+			*along = s.plain(x.value, want)
+		default:
+			s.fault(x.keyExpr.Range(), hint(x.key, []string{"across", "along"}), "%s is not known here", x.key)
+		}
+	}
+}
+
+// tape builds a fastener tape.
+func (s *scope) tape(b *block) *model.Tape {
+	t := &model.Tape{
+		Name:  b.name,
+		Kind:  s.choice(b.attr("kind"), "snap", "hook-and-eye"),
+		Pitch: s.length(b.attr("pitch"), above0),
+		Head:  s.length(b.attr("head"), atLeast0),
+		Clear: s.length(b.attr("clear"), atLeast0),
+		Place: place(b.header),
+	}
+	if e := b.attr("width_closed"); e != nil {
+		t.WidthClosed = s.lengths(e, atLeast0)
+	}
+	return t
+}
+
+// lengths reads a list of lengths, or a single one.
+func (s *scope) lengths(e hclsyntax.Expression, want sense) []float64 {
+	list := items(e)
+	out := make([]float64, 0, len(list))
+	for _, x := range list {
+		out = append(out, s.length(x, want))
+	}
+	return out
+}
+
+// limit reads a limit whose unit only its rule knows: as a length and as it
+// stands.
+func (s *scope) limit(name string, e hclsyntax.Expression) model.LimitSetting {
+	v, ok := s.number(e)
+	if !ok {
+		v = math.NaN()
+	} else if v < 0 || math.IsNaN(v) || math.IsInf(v, 0) {
+		s.fault(e.Range(), "", "a limit cannot be negative")
+	}
+	return model.LimitSetting{Name: name, Length: v * s.unit.Millimetre, Plain: v, Place: place(e.Range())}
+}

@@ -1,0 +1,209 @@
+package spec
+
+import (
+	"maps"
+	"slices"
+
+	"understitch/model"
+)
+
+// drafter builds one garment.
+type drafter struct {
+	*scope
+	doc     *Document
+	g       *model.Garment
+	fabrics []*model.Fabric
+	tapes   []*model.Tape
+}
+
+// Garment builds the garment in one size, "" for the base size, or for the
+// only one when the spec has none. It is nil when there is an error among the
+// diagnostics.
+func (d *Document) Garment(size string) (*model.Garment, []model.Diagnostic) {
+	f := &faults{}
+	s := &scope{faults: f, unit: d.unit, graded: d.sizes != nil}
+	if d.sizes == nil {
+		if size != "" {
+			f.fault(d.root.first("garment").header, "The spec has no sizes.", "size %q is not in this spec", size)
+			return nil, f.sorted()
+		}
+		if b := d.root.first("body"); b != nil {
+			s.body = s.bodyOf(b)
+		}
+		return d.draft(s, "")
+	}
+	if size == "" {
+		size = d.BaseSize()
+	}
+	i := slices.Index(d.sizes, size)
+	if i < 0 {
+		f.fault(d.root.first("garment").header, hint(size, d.sizes), "size %q is not in this spec", size)
+		return nil, f.sorted()
+	}
+	s.sizeSteps = i - d.base
+	s.who = "size " + size
+	if b := d.root.named("size", size); b != nil {
+		s.body = s.bodyOf(b)
+	} else if z := d.house.size(size); z != nil {
+		s.body = maps.Clone(z.body)
+	}
+	return d.draft(s, size)
+}
+
+// Wearer builds the garment for one person, whose measures (in millimetres)
+// take the place of those in the spec. Graded figures are those of the base
+// size.
+func (d *Document) Wearer(name string, body map[string]float64) (*model.Garment, []model.Diagnostic) {
+	s := &scope{faults: &faults{}, unit: d.unit, graded: d.sizes != nil, who: name, body: maps.Clone(body)}
+	return d.draft(s, name)
+}
+
+func (d *Document) draft(s *scope, size string) (*model.Garment, []model.Diagnostic) {
+	head := d.root.first("garment")
+	b := &drafter{scope: s, doc: d, g: &model.Garment{
+		File: d.file, Name: d.name, Title: d.title, Place: place(head.header), Unit: d.unit,
+		Size: size, Sizes: d.Sizes(), Body: s.body,
+	}}
+	if b.g.Body == nil {
+		b.g.Body = map[string]float64{}
+	}
+	b.draftValues()
+	b.stock()
+	b.levels()
+	for _, l := range d.root.all("layer") {
+		b.layer(l)
+	}
+	if len(b.g.Layers) == 0 {
+		b.fault(head.header, "Write layer \"shell\" { … }.", "the garment has no layers")
+	}
+	b.joins()
+	b.allowances()
+	if s.failed {
+		return nil, s.sorted()
+	}
+	return b.g, s.sorted()
+}
+
+// draftValues takes down the draft blocks' values and reckons each, so that a
+// fault in one that nothing uses is found too.
+func (b *drafter) draftValues() {
+	blocks := b.doc.root.all("draft")
+	n := 0
+	for _, d := range blocks {
+		n += len(d.inOrder)
+	}
+	b.draft = make(map[string]*value, n)
+	list := make([]value, 0, n) // one allocation; never grown, as the map points into it
+	for _, d := range blocks {
+		for _, a := range d.inOrder {
+			if first := b.draft[a.Name]; first != nil {
+				b.fault(a.NameRange, "The first stands on "+lineOf(first.at)+".", "draft.%s is there twice", a.Name)
+				continue
+			}
+			list = append(list, value{name: a.Name, expr: a.Expr, at: a.SrcRange})
+			b.draft[a.Name] = &list[len(list)-1]
+		}
+	}
+	for i := range list {
+		b.reckon(&list[i])
+	}
+}
+
+// stock gathers the fabrics and tapes: the spec's own, then those of the house
+// that it does not replace.
+func (b *drafter) stock() {
+	for _, c := range b.doc.root.blocks {
+		switch c.kind {
+		case "fabric":
+			b.fabrics = append(b.fabrics, b.fabric(c))
+		case "tape":
+			b.tapes = append(b.tapes, b.tape(c))
+		}
+	}
+	if b.doc.house == nil {
+		return
+	}
+	b.g.Standards = b.doc.house.model.Allowances
+	for _, x := range b.doc.house.fabrics {
+		if find(b.fabrics, x.Name, func(o *model.Fabric) string { return o.Name }) == nil {
+			b.fabrics = append(b.fabrics, x)
+		}
+	}
+	for _, x := range b.doc.house.tapes {
+		if find(b.tapes, x.Name, func(o *model.Tape) string { return o.Name }) == nil {
+			b.tapes = append(b.tapes, x)
+		}
+	}
+}
+
+// levels builds the spec's levels, then those of the house that it does not
+// replace. The house's are reckoned in the house's unit.
+func (b *drafter) levels() {
+	for _, c := range b.doc.root.blocks {
+		if c.kind == "level" {
+			b.g.Levels = append(b.g.Levels, b.level(c))
+		}
+	}
+	if b.doc.house == nil {
+		return
+	}
+	house := *b.scope
+	house.unit, house.draft, house.points = b.doc.house.unit, nil, nil
+	for _, c := range b.doc.house.levels {
+		if find(b.g.Levels, c.name, func(o *model.Level) string { return o.Name }) == nil {
+			b.g.Levels = append(b.g.Levels, house.level(c))
+		}
+	}
+}
+
+// find gives the member of a list with a name, or nil.
+func find[T any](list []*T, name string, nameOf func(*T) string) *T {
+	for _, x := range list {
+		if nameOf(x) == name {
+			return x
+		}
+	}
+	return nil
+}
+
+// namesOf lists the names of a list's members.
+func namesOf[T any](list []*T, nameOf func(*T) string) []string {
+	names := make([]string, len(list))
+	for i, x := range list {
+		names[i] = nameOf(x)
+	}
+	return names
+}
+
+// allowances settles the allowance of each edge: its own, the piece's, none on
+// a fold, or the house's for its role. It runs last, as an edge's role depends
+// on what is joined to it.
+func (b *drafter) allowances() {
+	if b.failed {
+		return
+	}
+	for _, l := range b.g.Layers {
+		for _, p := range l.Pieces {
+			for _, e := range p.Edges {
+				switch {
+				case model.Known(e.Allowance.Width):
+				case p.Fold == e:
+					e.Allowance = model.Allowance{Place: e.Place}
+				default:
+					if s := b.standard(e); s != nil {
+						e.Allowance = model.Allowance{Width: s.Width, Place: s.Place}
+					}
+				}
+			}
+		}
+	}
+}
+
+// standard is the house's allowance for an edge: that for its role, or the
+// default where the house has none for it.
+func (b *drafter) standard(e *model.Edge) *model.Standard {
+	if s := b.g.Standard(b.g.RoleOf(e)); s != nil {
+		return s
+	}
+	return b.g.Standard(model.RoleDefault)
+}

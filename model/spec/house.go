@@ -1,0 +1,139 @@
+package spec
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+
+	"understitch/model"
+)
+
+// HouseFile is the name of the file that holds a house's standards.
+const HouseFile = "house.hcl"
+
+// House is what a house.hcl states: its standards, and the tapes, fabrics,
+// sizes and levels that every garment below its folder may use. It does not
+// change after it was read.
+type House struct {
+	model   *model.House
+	unit    model.Unit
+	tapes   []*model.Tape
+	fabrics []*model.Fabric
+	sizes   []*sizeBody
+	levels  []*block // what the wearer measures there is known per garment
+}
+
+// sizeBody is the body of one size, in millimetres.
+type sizeBody struct {
+	name string
+	body map[string]float64
+}
+
+// Model is the part of the house that rules need.
+func (h *House) Model() *model.House { return h.model }
+
+// FindHouse looks for the nearest house.hcl in a folder or one above it.
+func FindHouse(dir string) (path string, ok bool) {
+	if dir == "" {
+		dir = "."
+	}
+	up, err := filepath.Abs(dir)
+	if err != nil {
+		return "", false
+	}
+	// The path that is handed out keeps the form in which the folder was given,
+	// as it stands in messages.
+	for given := dir; ; {
+		path = filepath.Join(given, HouseFile)
+		if info, err := os.Stat(path); err == nil && !info.IsDir() {
+			return path, true
+		}
+		parent := filepath.Dir(up)
+		if parent == up {
+			return "", false
+		}
+		up = parent
+		if filepath.IsAbs(dir) {
+			given = up
+		} else {
+			given = filepath.Join(given, "..")
+		}
+	}
+}
+
+// LoadHouse reads a house from a file.
+func LoadHouse(path string) (*House, []model.Diagnostic) {
+	src, diags := readFile(path)
+	if diags != nil {
+		return nil, diags
+	}
+	return ReadHouse(path, src)
+}
+
+// ReadHouse reads a house. It is nil when there is an error among the
+// diagnostics.
+func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
+	f := &faults{}
+	root := parse(name, src, houseShape, f)
+	if root == nil || f.failed {
+		return nil, f.sorted()
+	}
+	head := root.first("house")
+	if head == nil {
+		f.fault(root.header, "Begin it with house \"name\" { unit = \"cm\" }.", "the file has no house block")
+		return nil, f.sorted()
+	}
+	s := &scope{faults: f}
+	s.unit = s.unitOf(head)
+	h := &House{unit: s.unit, model: &model.House{Name: head.name, File: name, Unit: s.unit, Place: place(head.header)}}
+	for _, b := range root.blocks {
+		switch b.kind {
+		case "allowance":
+			e := b.attr("width")
+			h.model.Allowances = append(h.model.Allowances,
+				&model.Standard{Role: b.name, Width: s.length(e, atLeast0), Place: place(e.Range())})
+		case "size":
+			h.sizes = append(h.sizes, &sizeBody{b.name, s.bodyOf(b)})
+		case "tape":
+			h.tapes = append(h.tapes, s.tape(b))
+		case "fabric":
+			h.fabrics = append(h.fabrics, s.fabric(b))
+		case "level":
+			h.levels = append(h.levels, b)
+			try := *s // levels are read again for each garment; here only for their faults
+			try.lenient = true
+			try.level(b)
+		case "rule":
+			h.model.Rules = append(h.model.Rules, s.ruleSetting(b))
+		}
+	}
+	if f.failed {
+		return nil, f.sorted()
+	}
+	return h, f.sorted()
+}
+
+// ruleSetting reads what the house says about one rule: its severity, and
+// limits by any name.
+func (s *scope) ruleSetting(b *block) model.RuleSetting {
+	r := model.RuleSetting{Rule: b.name, Place: place(b.header)}
+	for _, a := range b.inOrder {
+		if a.Name == "severity" {
+			r.Severity = s.choice(a.Expr, "error", "warning", "note", "off")
+			continue
+		}
+		r.Limits = append(r.Limits, s.limit(a.Name, a.Expr))
+	}
+	return r
+}
+
+// size finds the body of a size, or nil.
+func (h *House) size(name string) *sizeBody {
+	if h == nil {
+		return nil
+	}
+	if i := slices.IndexFunc(h.sizes, func(z *sizeBody) bool { return z.name == name }); i >= 0 {
+		return h.sizes[i]
+	}
+	return nil
+}

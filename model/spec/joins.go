@@ -1,0 +1,196 @@
+package spec
+
+import (
+	"slices"
+	"time"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"understitch/model"
+)
+
+// joins builds all that ties pieces together. Closures come before what
+// measures over them, shares before the nests that are laid together by them.
+func (b *drafter) joins() {
+	for _, c := range b.doc.root.blocks {
+		switch c.kind {
+		case "seam":
+			b.seam(c)
+		case "share":
+			b.share(c)
+		case "closure":
+			b.closure(c)
+		case "elastic":
+			b.elastic(c)
+		case "bone":
+			b.bone(c)
+		}
+	}
+	for _, c := range b.doc.root.blocks {
+		switch c.kind {
+		case "nest":
+			b.nest(c)
+		case "measure":
+			b.measureRun(c)
+		}
+	}
+	for _, c := range b.doc.root.blocks {
+		if c.kind == "waive" {
+			b.waiver(c)
+		}
+	}
+}
+
+func (b *drafter) seam(c *block) {
+	s := &model.Seam{Name: c.name, Place: place(c.header), Join: place(c.attrs["join"].SrcRange)}
+	b.g.Seams = append(b.g.Seams, s)
+	join := c.attr("join")
+	if sides, ok := join.(*hclsyntax.TupleConsExpr); ok && len(sides.Exprs) == 2 {
+		for i := range s.Sides {
+			s.Sides[i] = b.stretches(sides.Exprs[i])
+		}
+	} else {
+		b.fault(join.Range(), "Write join = [A, B]; a side of several edges is a list of its own.", "a seam has two sides")
+	}
+	if e := c.attr("ease"); e != nil {
+		s.Ease = b.lengthSpan(e)
+	}
+	if e := c.attr("flip"); e != nil {
+		s.Flip = b.flag(e)
+	}
+}
+
+func (b *drafter) share(c *block) {
+	s := &model.Share{Name: c.name, Match: model.Identical, Place: place(c.header)}
+	b.g.Shares = append(b.g.Shares, s)
+	s.Outer, s.Inner = b.stretches(c.attr("outer")), b.stretches(c.attr("inner"))
+	if e := c.attr("match"); e != nil {
+		s.Match = model.Match(b.choice(e, string(model.Identical), string(model.SameLength), string(model.Eased)))
+	}
+	if e := c.attr("flip"); e != nil {
+		s.Flip = b.flag(e)
+	}
+}
+
+func (b *drafter) nest(c *block) {
+	n := &model.Nest{Name: c.name, Place: place(c.header)}
+	b.g.Nests = append(b.g.Nests, n)
+	n.Outer, n.Inner = b.pieceAt(c.attr("outer")), b.pieceAt(c.attr("inner"))
+	if n.Outer != nil && n.Outer == n.Inner {
+		b.fault(c.attrs["inner"].SrcRange, "", "a piece cannot lie in itself")
+	}
+	if e := c.attr("clearance"); e != nil {
+		n.Clearance = b.levelRanges(e)
+	}
+	e := c.attr("align")
+	if e == nil {
+		return
+	}
+	nameOf := func(s *model.Share) string { return s.Name }
+	name, isText := quoted(e)
+	switch {
+	case !isText:
+		n.Align = thing(b, e, "share", b.g.Shares, nameOf)
+	case name == "draft":
+	default:
+		if n.Align = find(b.g.Shares, name, nameOf); n.Align == nil {
+			b.nothing(e, "", "share", name, append(namesOf(b.g.Shares, nameOf), "draft"))
+		}
+	}
+}
+
+func (b *drafter) elastic(c *block) {
+	e := &model.Elastic{Name: c.name, Place: place(c.header), Ratio: anyRange()}
+	b.g.Elastics = append(b.g.Elastics, e)
+	e.Edges = b.stretches(c.attr("edges"))
+	e.Length = b.length(c.attr("length"), above0)
+	if x := c.attr("ratio"); x != nil {
+		e.Ratio = b.span(x, func(x hclsyntax.Expression) float64 { return b.plain(x, atLeast0) })
+	}
+}
+
+func (b *drafter) bone(c *block) {
+	b.g.Bones = append(b.g.Bones, &model.Bone{
+		Name: c.name, Along: b.stretch(c.attr("along")), Length: b.length(c.attr("length"), above0), Place: place(c.header),
+	})
+}
+
+// waiver reads a waiver. What it names must be there, or it would wait for
+// ever for a finding that cannot come.
+func (b *drafter) waiver(c *block) {
+	w := &model.Waiver{Rule: c.name, Place: place(c.header)}
+	b.g.Waivers = append(b.g.Waivers, w)
+	w.At = b.subject(c.attr("at"))
+	w.Reason = b.text(c.attr("reason"))
+	if e := c.attr("up_to"); e != nil {
+		limit := b.limit("up_to", e)
+		w.UpTo = &limit
+	}
+	if e := c.attr("until"); e != nil {
+		w.Until = b.text(e)
+		if _, err := time.Parse(time.DateOnly, w.Until); err != nil && w.Until != "" {
+			b.fault(e.Range(), "Write year, month and day: \"2027-06-30\".", "%q is not a date", w.Until)
+		}
+	}
+}
+
+// subject reads the address of anything a finding can be about.
+func (b *drafter) subject(e hclsyntax.Expression) string {
+	words, n := b.address(e, "nest.front")
+	text := asWritten(words[:n])
+	switch {
+	case n == 0 || n == 1 && text == "garment":
+		return text
+	case n == 2 && slices.Contains(firstWords, words[0]):
+		b.joined(e, words[0], words[1])
+		return text
+	case slices.Contains(firstWords, words[0]):
+		b.fault(e.Range(), "For example: nest.front or shell.front.side.", "%s is not a thing that findings are about", text)
+		return text
+	}
+	l := b.layerAt(e, words[0])
+	if l == nil || n == 1 {
+		return text
+	}
+	p := b.pieceIn(e, l, words[1])
+	if p == nil || n == 2 {
+		return text
+	}
+	switch {
+	case n == 3:
+		b.edgeIn(e, p, words[2], p.Address()+".")
+	case n == 4 && words[2] == "notch":
+		nameOf := func(x *model.Notch) string { return x.Name }
+		if find(p.Notches, words[3], nameOf) == nil {
+			b.nothing(e, p.Address()+".notch.", "notch", text, namesOf(p.Notches, nameOf))
+		}
+	case n == 4 && words[2] == "dart":
+		nameOf := func(x *model.Dart) string { return x.Name }
+		if find(p.Darts, words[3], nameOf) == nil {
+			b.nothing(e, p.Address()+".dart.", "dart", text, namesOf(p.Darts, nameOf))
+		}
+	default:
+		b.fault(e.Range(), "For example: nest.front or shell.front.side.", "%s is not a thing that findings are about", text)
+	}
+	return text
+}
+
+// joined checks that a thing named by its kind is there.
+func (b *drafter) joined(e hclsyntax.Expression, kind, name string) {
+	switch kind {
+	case "seam", "share", "nest", "closure", "elastic", "bone", "measure", "level", "alter":
+	default:
+		b.fault(e.Range(), "For example: nest.front or shell.front.side.", "%s.%s is not a thing that findings are about", kind, name)
+		return
+	}
+	var known []string
+	for _, c := range b.doc.root.all(kind) {
+		known = append(known, c.name)
+	}
+	if kind == "level" {
+		known = namesOf(b.g.Levels, levelName)
+	}
+	if !slices.Contains(known, name) {
+		b.nothing(e, kind+".", kind, name, known)
+	}
+}

@@ -1,0 +1,186 @@
+package spec
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/agext/levenshtein"
+)
+
+// labelKind tells what may stand in quotes behind a block's word.
+type labelKind uint8
+
+const (
+	noLabel   labelKind = iota
+	nameLabel           // a name that addresses can use
+	textLabel           // any text, as in size "38"
+	ruleLabel           // a rule's name, which several blocks may carry
+)
+
+// shape is what a block may and must hold.
+type shape struct {
+	label  labelKind
+	needs  []string          // attributes that must be there
+	may    []string          // attributes that may be there
+	blocks map[string]*shape // blocks inside
+	free   bool              // attributes are names of the user's own
+	once   bool              // the block stands once
+	later  bool              // part of the language that this version does not read yet
+}
+
+// names are all attributes that the block knows.
+func (s *shape) names() []string { return append(slices.Clone(s.needs), s.may...) }
+
+// kinds are the words of the blocks inside, in alphabetical order.
+func (s *shape) kinds() []string {
+	list := make([]string, 0, len(s.blocks))
+	for k := range s.blocks {
+		list = append(list, k)
+	}
+	slices.Sort(list)
+	return list
+}
+
+// The blocks of the language. They are tables and are never written to.
+var (
+	levelShape  = &shape{label: nameLabel, may: []string{"y", "body"}}
+	sizeShape   = &shape{label: textLabel, free: true}
+	fabricShape = &shape{label: nameLabel, may: []string{"thickness", "stretch", "shrink"}}
+	tapeShape   = &shape{
+		label: nameLabel, needs: []string{"kind", "pitch", "head", "clear"}, may: []string{"width_closed"},
+	}
+	pieceShape = &shape{
+		label: nameLabel,
+		may:   []string{"cut", "mirrored", "fold", "drawn", "allowance", "grain", "levels", "width"},
+		blocks: map[string]*shape{
+			"points": {free: true, once: true},
+			"edge": {label: nameLabel, may: []string{
+				"line", "smooth", "curve", "path", "length", "allowance", "finish", "role",
+			}},
+			"dart":   {label: nameLabel, needs: []string{"intake"}, may: []string{"on", "at", "tip", "centre", "up", "down"}},
+			"notch":  {label: nameLabel, needs: []string{"on"}, may: []string{"at", "level", "point", "kind", "depth"}},
+			"traced": {may: []string{"file", "piece"}, once: true, later: true},
+		},
+	}
+	garmentShape = &shape{blocks: map[string]*shape{
+		"garment": {label: nameLabel, once: true, needs: []string{"unit"}, may: []string{"title", "sizes", "base_size"}},
+		"body":    {free: true, once: true},
+		"size":    sizeShape,
+		"draft":   {free: true},
+		"fabric":  fabricShape,
+		"level":   levelShape,
+		"layer": {
+			label: nameLabel, needs: []string{"side"}, may: []string{"order", "fabric", "ease"},
+			blocks: map[string]*shape{"piece": pieceShape},
+		},
+		"seam":  {label: nameLabel, needs: []string{"join"}, may: []string{"ease", "flip"}},
+		"share": {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"match", "flip"}},
+		"nest":  {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"align", "clearance"}},
+		"alter": {label: nameLabel, may: []string{"edges", "inward"}, later: true},
+		"tape":  tapeShape,
+		"closure": {label: nameLabel, needs: []string{"kind", "edges"}, may: []string{
+			"tape", "other_tape", "from", "to", "row", "stock", "lap", "allowance",
+			"buttons", "diameter", "thickness", "extension",
+		}},
+		"elastic": {label: nameLabel, needs: []string{"edges", "length"}, may: []string{"ratio"}},
+		"bone":    {label: nameLabel, needs: []string{"along", "length"}},
+		"measure": {label: nameLabel, needs: []string{"along", "against"}, may: []string{"from", "to", "ease"}},
+		"waive":   {label: ruleLabel, needs: []string{"at", "reason"}, may: []string{"up_to", "until"}},
+	}}
+	houseShape = &shape{blocks: map[string]*shape{
+		"house":     {label: nameLabel, once: true, needs: []string{"unit"}},
+		"allowance": {label: nameLabel, needs: []string{"width"}},
+		"size":      sizeShape,
+		"tape":      tapeShape,
+		"fabric":    fabricShape,
+		"level":     levelShape,
+		"rule":      {label: nameLabel, free: true},
+		"require":   {label: nameLabel, free: true, later: true},
+		"plugin":    {label: nameLabel, free: true, later: true},
+	}}
+)
+
+// parentsOf lists the blocks in which a block of this kind may stand, for a
+// spec or a house.
+func parentsOf(root *shape, kind string) []string {
+	var found []string
+	var look func(s *shape, name string)
+	look = func(s *shape, name string) {
+		for _, k := range s.kinds() {
+			if k == kind {
+				found = append(found, name)
+			}
+			look(s.blocks[k], k)
+		}
+	}
+	look(root, "")
+	return found
+}
+
+// firstWords begin the addresses of things that are not layers, so that no
+// layer may be called by one of them.
+var firstWords = []string{
+	"alter", "body", "bone", "closure", "dart", "draft", "edge", "elastic", "fabric", "garment", "house", "layer",
+	"level", "measure", "nest", "notch", "part", "piece", "point", "rule", "seam", "share", "size", "tape", "waive",
+}
+
+// bodyMeasures are measures whose names a spec is likely to use, in the names
+// of ISO 8559-1:2017 where it has one. They serve as nearest known words only;
+// any other name may be stated.
+var bodyMeasures = []string{
+	"bust_girth", "underbust_girth", "upper_chest_girth", "chest_girth", "waist_girth", "high_hip_girth", "hip_girth",
+	"thigh_girth", "knee_girth", "calf_girth", "ankle_girth", "upper_arm_girth", "elbow_girth", "wrist_girth",
+	"neck_girth", "neck_base_girth", "head_girth", "trunk_girth", "armscye_girth",
+	"total_crotch_length", "front_crotch_length", "back_crotch_length", "crotch_depth", "body_rise",
+	"back_waist_length", "front_waist_length", "side_waist_length", "shoulder_length", "shoulder_slope",
+	"across_shoulder", "across_back", "across_front", "bust_point_width", "bust_height", "waist_to_hip",
+	"waist_to_knee", "waist_to_floor", "arm_length", "upper_arm_length", "inside_leg_length", "outside_leg_length",
+	"height",
+}
+
+// nearest is the candidate closest to a word in spelling, or "" when none is
+// close enough to be what was meant. The first of equals wins.
+func nearest(word string, candidates []string) string {
+	best, least := "", 1+max(1, (len(word)+1)/3)
+	for _, c := range candidates {
+		if c == word {
+			continue
+		}
+		if d := levenshtein.Distance(word, c, nil); d < least {
+			best, least = c, d
+		}
+	}
+	return best
+}
+
+// hint is the sentence that names the nearest known word, or all of them when
+// none is near and there are few.
+func hint(word string, candidates []string) string {
+	if near := nearest(word, candidates); near != "" {
+		return "The nearest known word is " + near + "."
+	}
+	switch n := len(candidates); {
+	case n == 0:
+		return ""
+	case n == 1:
+		return "The only known word here is " + candidates[0] + "."
+	case n <= 16:
+		return "Known here: " + strings.Join(candidates, ", ") + "."
+	}
+	return ""
+}
+
+// isName reports whether a label can be used in addresses: a small letter, then
+// small letters, digits, hyphens and underscores.
+func isName(s string) bool {
+	for i := 0; i < len(s); i++ {
+		c := s[i]
+		switch {
+		case 'a' <= c && c <= 'z':
+		case i > 0 && ('0' <= c && c <= '9' || c == '-' || c == '_'):
+		default:
+			return false
+		}
+	}
+	return s != ""
+}
