@@ -11,7 +11,7 @@ import (
 // Front and back of a bodice: the back is drawn turned over, its side seam
 // runs upward in the drawing, and both meet at the underarm.
 const bodice = `
-garment "bodice" {}
+garment "bodice" { unit = "cm" }
 level "bust"  { y = 0 }
 level "waist" { y = 20 }
 layer "shell" {

@@ -65,7 +65,7 @@ func TestWidthAndGirth(t *testing.T) {
 
 func TestGirthIsMissingWhereTheLayerIsOpen(t *testing.T) {
 	g := build(t, `
-garment "bib" {}
+garment "bib" { unit = "cm" }
 level "chest" { y = 5 }
 layer "shell" {
   side = "outer"
@@ -89,7 +89,7 @@ layer "shell" {
 func TestDartLyingAcrossTakesNoWidth(t *testing.T) {
 	src := func(sign string) string {
 		return `
-garment "bodice" {}
+garment "bodice" { unit = "cm" }
 level "bust" { y = 5 }
 layer "shell" {
   side = "outer"
