@@ -32,7 +32,6 @@ type deviator struct {
 	la, lb         float64
 	slackA, slackB float64
 	low, lowAt     float64
-	heap           []devStretch
 }
 
 // Deviation returns the largest distance between points of a and b that lie
@@ -50,29 +49,30 @@ func Deviation(a, b *Path, tolerance float64) Bound {
 		return Bound{v.low, max(near, v.low), v.lowAt * la}
 	}
 	var room [48]devStretch // most searches never need more
-	v.heap = room[:0]
-	sharePairs(a, b, func(pair stretchPair) bool {
+	heap := room[:0]
+	walk := walkShares(a, b)
+	for pair, more := walk.next(); more; pair, more = walk.next() {
 		s := devStretch{
 			stretchPair: pair,
 			a0:          a.onSegment(pair.i, pair.x0*la), a1: a.onSegment(pair.i, pair.x1*la),
 			b0: b.onSegment(pair.j, pair.x0*lb), b1: b.onSegment(pair.j, pair.x1*lb),
 		}
 		v.weigh(&s)
-		v.push(s)
-		return true
-	})
+		heap = pushStretch(heap, s)
+	}
 	high := v.low
-	for len(v.heap) > 0 {
-		if v.heap[0].bound <= max(v.low+tolerance, high) {
-			high = max(high, v.heap[0].bound)
+	for len(heap) > 0 {
+		s := heap[0]
+		if s.bound <= max(v.low+tolerance, high) {
+			high = max(high, s.bound)
 			break
 		}
-		s := v.pop()
-		mid := (s.x0 + s.x1) / 2
+		heap = popStretch(heap)
 		if s.x1-s.x0 <= 1e-13 {
 			high = max(high, s.bound)
 			continue
 		}
+		mid := (s.x0 + s.x1) / 2
 		am, bm := a.onSegment(s.i, mid*la), b.onSegment(s.j, mid*lb)
 		left, right := s, s
 		left.x1, left.a1, left.b1 = mid, am, bm
@@ -80,8 +80,7 @@ func Deviation(a, b *Path, tolerance float64) Bound {
 		v.weigh(&left)
 		v.weigh(&right)
 		left.bound, right.bound = min(left.bound, s.bound), min(right.bound, s.bound)
-		v.push(left)
-		v.push(right)
+		heap = pushStretch(pushStretch(heap, left), right)
 	}
 	return Bound{v.low, max(high, v.low), v.lowAt * la}
 }
@@ -109,13 +108,10 @@ func (v *deviator) weigh(s *devStretch) {
 	s.bound = min(s.bound, (d0+d1+ha+hb)/2+v.slackA+v.slackB)
 }
 
-// push and pop keep the stretch with the largest bound on top.
-func (v *deviator) push(s devStretch) {
-	if s.bound <= v.low {
-		return
-	}
-	v.heap = append(v.heap, s)
-	h := v.heap
+// pushStretch adds to a heap that keeps the stretch with the largest bound on
+// top. The heap is handed over and back, which lets it live on the stack.
+func pushStretch(h []devStretch, s devStretch) []devStretch {
+	h = append(h, s)
 	for i := len(h) - 1; i > 0; {
 		up := (i - 1) / 2
 		if h[up].bound >= h[i].bound {
@@ -124,29 +120,28 @@ func (v *deviator) push(s devStretch) {
 		h[up], h[i] = h[i], h[up]
 		i = up
 	}
+	return h
 }
 
-func (v *deviator) pop() devStretch {
-	h := v.heap
-	top, n := h[0], len(h)-1
+// popStretch drops the top of the heap.
+func popStretch(h []devStretch) []devStretch {
+	n := len(h) - 1
 	h[0] = h[n]
 	h = h[:n]
 	for i := 0; ; {
 		down := 2*i + 1
 		if down >= n {
-			break
+			return h
 		}
 		if down+1 < n && h[down+1].bound > h[down].bound {
 			down++
 		}
 		if h[i].bound >= h[down].bound {
-			break
+			return h
 		}
 		h[i], h[down] = h[down], h[i]
 		i = down
 	}
-	v.heap = h
-	return top
 }
 
 // sameShape returns a proven upper bound of the deviation of two paths that

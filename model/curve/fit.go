@@ -30,7 +30,8 @@ func Fit(fixed, moving *Path, mirrored bool) Motion {
 		cross += w * q.Cross(p)
 		weight += w
 	}
-	for pair := range pairsOf(fixed, moving) {
+	walk := walkShares(fixed, moving)
+	for pair, more := walk.next(); more; pair, more = walk.next() {
 		mid, half := (pair.x0+pair.x1)/2, (pair.x1-pair.x0)/2
 		for k, u := range gaussNodes {
 			w := gaussWeights[k] * half
@@ -52,9 +53,4 @@ func Fit(fixed, moving *Path, mirrored bool) Motion {
 		cb.Y = -cb.Y
 	}
 	return turnAbout(ob.Add(cb), oa.Add(ca), cos, sin, mirrored)
-}
-
-// pairsOf is sharePairs in the form that range takes.
-func pairsOf(a, b *Path) func(func(stretchPair) bool) {
-	return func(yield func(stretchPair) bool) { sharePairs(a, b, yield) }
 }

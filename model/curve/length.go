@@ -1,6 +1,9 @@
 package curve
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Sixteen-point Gauss–Legendre rule on [−1, 1], positive half (Abramowitz and
 // Stegun 1964, table 25.4).
@@ -68,7 +71,48 @@ func (g *Segment) appendLeaves(leaves []leaf, index int32, s float64) []leaf {
 	case g.kind == Elliptic && g.circular():
 		return append(leaves, leaf{seg: index, even: true, t1: 1, s0: s, s1: s + math.Abs(g.turn)*g.c.Len()})
 	}
-	return g.bisect(leaves, index, s, 0, 1, g.gauss(0, 1), 1e-13*g.reach(), 0)
+	var slow rootList
+	g.slowest(&slow)
+	slow.put(1)
+	t := 0.0
+	for _, next := range slow.t[:slow.n] {
+		if next > t {
+			leaves = g.bisect(leaves, index, s, t, next, g.gauss(t, next), 1e-13*g.reach(), 0)
+			s, t = leaves[len(leaves)-1].s1, next
+		}
+	}
+	return leaves
+}
+
+// slowest finds, in rising order, the parameters at which the speed is least
+// and so low that the curve has or nearly has a cusp. The measuring starts
+// from there: a cusp between the last node of the rule and the end of the
+// stretch would be seen by neither the whole nor its halves, and they would
+// agree on a wrong length.
+func (g *Segment) slowest(out *rootList) {
+	low := 0.2 * g.reach()
+	if g.kind == Elliptic {
+		if short := min(g.c.Len(), g.v.Len()); short*math.Abs(g.turn) > low {
+			return
+		}
+		lo, hi := min(g.from, g.from+g.turn), max(g.from, g.from+g.turn)
+		for k := math.Ceil(lo / (math.Pi / 2)); k*math.Pi/2 <= hi; k++ {
+			out.put(clamp((k*math.Pi/2-g.from)/g.turn, 0, 1))
+		}
+	} else {
+		p, q, r := g.b.Sub(g.a), g.c.Sub(g.b), g.d.Sub(g.c)
+		u, v := q.Sub(p), r.Sub(q) // r'·r'' up to a factor
+		var all rootList
+		bernstein{n: 3, c: [6]float64{
+			p.Dot(u), (p.Dot(v) + 2*q.Dot(u)) / 3, (2*q.Dot(v) + r.Dot(u)) / 3, r.Dot(v),
+		}}.roots(0, 1, 48, &all)
+		for _, t := range all.t[:all.n] {
+			if g.speedAt(t) < low {
+				out.put(t)
+			}
+		}
+	}
+	slices.Sort(out.t[:out.n])
 }
 
 func (g *Segment) bisect(leaves []leaf, index int32, s, t0, t1, whole, tolerance float64, depth int) []leaf {
@@ -95,14 +139,19 @@ func (lf *leaf) seed(g *Segment) {
 		return
 	}
 	lf.calm = low*2.5 > high
-	// Derivatives of t by x = s/l: t' = l/v, t'' = −l² (r'·r'')/v⁴.
+	// Derivatives of t by x = s/l: t' = l/v, t'' = −(l/v)² v'/v.
 	d0, d1 := l/v0, l/v1
-	e0 := -l * l * g.derivative(lf.t0).Dot(g.second(lf.t0)) / (v0 * v0 * v0 * v0)
-	e1 := -l * l * g.derivative(lf.t1).Dot(g.second(lf.t1)) / (v1 * v1 * v1 * v1)
+	e0, e1 := -d0*d0*g.quickening(lf.t0), -d1*d1*g.quickening(lf.t1)
 	r := h - d0 - e0/2 // what the last three powers must add up to at x = 1
 	p := d1 - d0 - e0
 	q := e1 - e0
 	lf.k = [5]float64{d0, e0 / 2, 10*r - 4*p + q/2, -15*r + 7*p - q, 6*r - 3*p + q/2}
+}
+
+// quickening returns v'/v = (r'·r”)/v², written so that it cannot underflow.
+func (g *Segment) quickening(t float64) float64 {
+	d := g.derivative(t)
+	return d.Unit().Dot(g.second(t)) / d.Len()
 }
 
 // param returns the parameter at arc length s on the stretch: a good seed,
@@ -146,7 +195,7 @@ func (lf *leaf) param(g *Segment, s float64) float64 {
 		step := miss / v
 		if lf.calm && math.Abs(step) < 1e-4*h {
 			// Halley: cubic convergence, so the rest is below 1e-12 of h.
-			bend := d.Dot(g.second(t)) / (v * v)
+			bend := d.Unit().Dot(g.second(t)) / v
 			return min(max(t-step*(1+step*bend/2), lf.t0), lf.t1)
 		}
 		if math.Abs(miss) <= 2e-16*lf.s1 || math.Abs(step) <= 1e-15 {

@@ -4,40 +4,50 @@ package curve
 // two paths stay on one segment each.
 type stretchPair struct {
 	x0, x1 float64
-	i, j   int32
+	i, j   int32 // indexes of the segments
 }
 
-// sharePairs walks along two paths at equal share of their lengths, and
-// yields the stretches between the knots of either. Stretches of no length
-// are left out.
-func sharePairs(a, b *Path, yield func(stretchPair) bool) {
-	la, lb := a.Length(), b.Length()
-	na, nb := int32(len(a.segs)), int32(len(b.segs))
-	x := 0.0
-	for i, j := int32(0), int32(0); i < na && j < nb; {
-		ea, eb := 1.0, 1.0
-		if i+1 < na && la > 0 {
-			ea = a.knot(i+1) / la
-		}
-		if j+1 < nb && lb > 0 {
-			eb = b.knot(j+1) / lb
-		}
+// shareWalk walks along two paths at equal share of their lengths, from knot
+// to knot of either.
+type shareWalk struct {
+	a, b   *Path
+	la, lb float64
+	x      float64
+	i, j   int32
+	done   bool
+}
+
+func walkShares(a, b *Path) shareWalk {
+	return shareWalk{a: a, b: b, la: a.Length(), lb: b.Length(), done: len(a.segs) == 0 || len(b.segs) == 0}
+}
+
+// next returns the next stretch. Stretches of no length are left out.
+func (w *shareWalk) next() (stretchPair, bool) {
+	for !w.done {
+		ea, eb := shareAfter(w.a, w.la, w.i), shareAfter(w.b, w.lb, w.j)
 		e := min(ea, eb)
-		if e > x || la == 0 && lb == 0 {
-			if !yield(stretchPair{x, max(x, e), i, j}) {
-				return
-			}
-		}
-		x = max(x, e)
-		stepA, stepB := ea <= e && i+1 < na, eb <= e && j+1 < nb
+		pair := stretchPair{w.x, max(w.x, e), w.i, w.j}
+		stepA := ea <= e && int(w.i)+1 < len(w.a.segs)
+		stepB := eb <= e && int(w.j)+1 < len(w.b.segs)
 		if stepA {
-			i++
+			w.i++
 		}
 		if stepB {
-			j++
+			w.j++
 		}
-		if !stepA && !stepB {
-			return
+		w.done = !stepA && !stepB
+		w.x = pair.x1
+		if pair.x1 > pair.x0 {
+			return pair, true
 		}
 	}
+	return stretchPair{}, false
+}
+
+// shareAfter returns the share at the end of a segment, exactly 1 at the last.
+func shareAfter(p *Path, length float64, index int32) float64 {
+	if int(index)+1 >= len(p.segs) || length == 0 {
+		return 1
+	}
+	return p.knot(index+1) / length
 }
