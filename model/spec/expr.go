@@ -9,12 +9,27 @@ import (
 	"github.com/zclconf/go-cty/cty"
 )
 
+// maxDepth is how deep an expression may go with all the values that it needs.
+const maxDepth = 5000
+
 // number reckons an expression in the file's unit. Where it cannot, it has
 // reported why and ok is false.
 func (s *scope) number(e hclsyntax.Expression) (v float64, ok bool) {
+	if l, literal := e.(*hclsyntax.LiteralValueExpr); literal {
+		return s.literal(l)
+	}
+	if s.depth >= maxDepth {
+		s.fault(e.Range(), "", "this expression is too deep")
+		return 0, false
+	}
+	s.depth++
+	v, ok = s.reckoned(e)
+	s.depth--
+	return v, ok
+}
+
+func (s *scope) reckoned(e hclsyntax.Expression) (v float64, ok bool) {
 	switch e := e.(type) {
-	case *hclsyntax.LiteralValueExpr:
-		return s.literal(e)
 	case *hclsyntax.ParenthesesExpr:
 		return s.number(e.Expression)
 	case *hclsyntax.UnaryOpExpr:

@@ -65,8 +65,9 @@ func (b *drafter) levelValues(e hclsyntax.Expression, want sense) []model.LevelV
 func (b *drafter) piece(c *block, l *model.Layer) {
 	p := &model.Piece{Name: c.name, Layer: l, Cut: 1, DrawnOn: model.StitchLine, Place: place(c.header)}
 	l.Pieces = append(l.Pieces, p)
+	b.scope.piece = p.Address()
 	b.takePoints(c.first("points"))
-	defer func() { b.points = nil }()
+	defer func() { b.points, b.scope.piece = nil, "" }()
 
 	if e := c.attr("cut"); e != nil {
 		p.Cut = b.count(e, 1, 100)
@@ -135,7 +136,7 @@ func (b *drafter) takePoints(c *block) {
 			continue
 		case !ok || len(pair.Exprs) != 2:
 			b.fault(a.Expr.Range(), "Write "+a.Name+" = [x, y].", "a point is meant here")
-			b.tell(a.Name) // those who use it need not say so again
+			b.tell(b.scope.piece + " " + a.Name) // those who use it need not say so again
 			continue
 		}
 		p := &list[n]

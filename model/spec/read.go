@@ -8,7 +8,6 @@ import (
 	"os"
 	"slices"
 
-	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"understitch/model"
@@ -205,9 +204,4 @@ func (s *scope) unitOf(b *block) model.Unit {
 		}
 	}
 	return u
-}
-
-// at is the empty place at the top of the file.
-func (d *Document) at() hcl.Range {
-	return hcl.Range{Filename: d.file, Start: hcl.InitialPos, End: hcl.InitialPos}
 }

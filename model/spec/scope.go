@@ -27,6 +27,8 @@ type scope struct {
 	who       string                 // whose body, for messages: size 38
 	chain     []*value               // values that are being reckoned
 	told      map[string]bool        // names whose absence was reported
+	piece     string                 // the piece at hand, whose points are its own
+	depth     int                    // how deep in an expression, through all values that it needs
 }
 
 // value is a figure with a name: a draft value or one coordinate of a point.
@@ -221,7 +223,7 @@ func (s *scope) unknownName(e *hclsyntax.ScopeTraversalExpr, words []string) {
 		s.fault(e.SrcRange, "", "a number is meant here")
 		return
 	}
-	if !s.tell(name) {
+	if !s.tell(s.piece + " " + name) {
 		return
 	}
 	first := words[0]

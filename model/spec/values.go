@@ -266,7 +266,7 @@ func (s *scope) point(e hclsyntax.Expression) (curve.Point, bool) {
 }
 
 func (s *scope) unknownPoint(e hclsyntax.Expression, name string) {
-	if !s.tell(name) {
+	if !s.tell(s.piece + " " + name) {
 		return
 	}
 	detail := ""
@@ -287,7 +287,7 @@ func (s *scope) pointAt(p *pointValue) (curve.Point, bool) {
 	}
 	x, y = x*s.unit.Millimetre, y*s.unit.Millimetre
 	if d := max(math.Abs(x), math.Abs(y)); d > farthest {
-		if s.tell(p.attr.Name + " is far") {
+		if s.tell(s.piece + " " + p.attr.Name + " is far") {
 			s.fault(p.attr.SrcRange, "Nothing in a garment is longer than 20 m; is the unit right?",
 				"point %s lies %s off", p.attr.Name, s.metres(d))
 		}
