@@ -1,0 +1,150 @@
+package closures
+
+import (
+	_ "embed"
+	"errors"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/tape-cut.bad.garment.hcl
+var tapeCutBad string
+
+//go:embed testdata/tape-cut.good.garment.hcl
+var tapeCutGood string
+
+// TapeCut checks that a tape can be cut to its closure's length between two
+// fasteners.
+var TapeCut = &rules.Rule{
+	Name:     "tape-cut",
+	Family:   "closures",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "A fastener tape can be cut to the length of its closure without meeting metal.",
+		Why: "Hooks and snaps sit on their tape at a fixed pitch. A length that falls on one means cutting through " +
+			"metal, or a tape that ends short of the edge and gapes, or one that is bent round the end and digs in. " +
+			"The edge has to be drafted to a length that the tape can have.",
+		How: "The closure is measured along its stitch line with the darts closed. With n fasteners, pitch p, metal h along " +
+			"the tape and m clear on either side of a cut, the tape can be cut from (n-1)p + h + 2m to (n+1)p - h - 2m: " +
+			"both ends then lie in a clear gap. The figure reported is the room to the nearer end of that span.",
+		Fix: "Draft the edge, on every layer that carries it, to a length that the message names, or choose a tape of " +
+			"another pitch.",
+		Bad: tapeCutBad, Good: tapeCutGood, Since: "0.1",
+	},
+	Each: rules.Closures(tapeCut),
+}
+
+func tapeCut(p *rules.Pass, c *model.Closure) {
+	if c.Kind != "tape" {
+		p.NothingHere()
+		return
+	}
+	t := c.Tape
+	if t == nil {
+		p.Cannot(errors.New(c.Address()+" names no tape"), rules.Say{})
+		return
+	}
+	say := rules.Say{
+		Place:   c.Edges[0].Place,
+		Related: []rules.Related{{Message: "the tape's pitch is stated here", Place: t.Place}},
+	}
+	if !t.CanBeCut() {
+		say.Place = t.Place
+		say.Related = []rules.Related{{Message: "this closure uses the tape", Place: c.Place}}
+		say.Message = func() string {
+			return fmt.Sprintf("tape.%s cannot be cut anywhere: at a pitch of %s, with %s of metal and %s clear on either side of a cut, "+
+				"its %s leave no gap. Look at its pitch, head and clear again.",
+				t.Name, p.Show(t.Pitch), p.Show(t.Head), p.Show(t.Clear), fasteners(t))
+		}
+		p.Fault(say)
+		return
+	}
+	length, err := c.Length(0)
+	if err != nil {
+		p.Cannot(err, say)
+		return
+	}
+	w, choices := nearestWindow(t, length)
+	say.Message = func() string {
+		return fmt.Sprintf("%s is %s long, and tape.%s cannot be cut there without meeting one of its %s. It can be cut at %s.",
+			c.Address(), p.Show(length), t.Name, fasteners(t), alternatives(p, t, length, choices))
+	}
+	p.Within(length, model.Range{Low: w.Low, High: w.High}, "", say)
+}
+
+// nearestWindow is the span with the most room round the length, or where none
+// holds it the nearest; and the spans to choose from.
+func nearestWindow(t *model.Tape, length float64) (model.Window, []model.Window) {
+	choices, below, above := t.Windows(length)
+	if len(choices) == 0 {
+		for _, w := range []*model.Window{below, above} {
+			if w != nil {
+				choices = append(choices, *w)
+			}
+		}
+	}
+	best, most := model.Window{}, math.Inf(-1)
+	for _, w := range choices {
+		if r := (model.Range{Low: w.Low, High: w.High}).Room(length); r > most {
+			best, most = w, r
+		}
+	}
+	return best, choices
+}
+
+// alternatives names for each span the nearest length in it and the one that
+// lies midway in the gaps.
+func alternatives(p *rules.Pass, t *model.Tape, length float64, choices []model.Window) string {
+	text := ""
+	for i, w := range choices {
+		if i > 0 {
+			text += ", or at "
+		}
+		near, change := shownInside(p, w, length), "shorter"
+		if near > length {
+			change = "longer"
+		}
+		middle := (w.Low + w.High) / 2
+		text += fmt.Sprintf("%s with %s (%s %s), best at %s, with %s clear of metal at both ends",
+			p.Show(near), count(w.Fasteners, t), p.Show(math.Abs(near-length)), change,
+			p.Show(middle), p.Show((middle-float64(w.Fasteners-1)*t.Pitch-t.Head)/2))
+	}
+	return text
+}
+
+// shownInside is the length in the span nearest to the one at hand, rounded
+// into the span to what a message shows, so that a cutter who drafts what is
+// written lands inside.
+func shownInside(p *rules.Pass, w model.Window, length float64) float64 {
+	step := 0.1
+	if p.Garment.Unit == model.Inch {
+		step = 0.001 * model.Inch.Millimetre
+	}
+	const grain = 1e-6 // so that a length that is a whole number of steps stays
+	if length > w.High {
+		return math.Max(math.Floor(w.High/step+grain)*step, w.Low)
+	}
+	return math.Min(math.Ceil(w.Low/step-grain)*step, w.High)
+}
+
+func fasteners(t *model.Tape) string {
+	if t.Kind == "snap" {
+		return "snaps"
+	}
+	return "hooks"
+}
+
+func count(n int, t *model.Tape) string {
+	word := fasteners(t)
+	if n == 1 {
+		word = word[:len(word)-1]
+	}
+	words := []string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
+	if n < len(words) {
+		return words[n] + " " + word
+	}
+	return fmt.Sprintf("%d %s", n, word)
+}
