@@ -50,7 +50,7 @@ func Deviation(a, b *Path, tolerance float64) Bound {
 	}
 	var room [48]devStretch // most searches never need more
 	heap := room[:0]
-	walk := walkShares(a, b)
+	walk := walkSegments(a, b)
 	for pair, more := walk.next(); more; pair, more = walk.next() {
 		s := devStretch{
 			stretchPair: pair,

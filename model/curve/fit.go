@@ -5,7 +5,7 @@ import "math"
 // Fit returns the rigid motion of moving (turned over first if mirrored is
 // set) that brings it closest to fixed: least squares of the distance between
 // points at equal share of length along, integrated over the share by
-// Gauss–Legendre between the knots of either path. Closed form in the plane:
+// Gauss–Legendre between the knots and cusps of either path. Closed form in the plane:
 // the centres of gravity fall together, and the turn is atan2 of the summed
 // cross and dot products (Kabsch 1976; Umeyama 1991). Where the sums vanish
 // and every turn is equally good the motion does not turn.
@@ -20,8 +20,8 @@ func Fit(fixed, moving *Path, mirrored bool) Motion {
 	var sa, sb Point
 	var dot, cross, weight float64
 	add := func(x, w float64, i, j int32) {
-		p := fixed.onSegment(i, x*la).Sub(oa)
-		q := moving.onSegment(j, x*lb).Sub(ob)
+		p := fixed.onLeaf(i, x*la).Sub(oa)
+		q := moving.onLeaf(j, x*lb).Sub(ob)
 		if mirrored {
 			q.Y = -q.Y
 		}
@@ -30,7 +30,7 @@ func Fit(fixed, moving *Path, mirrored bool) Motion {
 		cross += w * q.Cross(p)
 		weight += w
 	}
-	walk := walkShares(fixed, moving)
+	walk := walkLeaves(fixed, moving)
 	for pair, more := walk.next(); more; pair, more = walk.next() {
 		mid, half := (pair.x0+pair.x1)/2, (pair.x1-pair.x0)/2
 		for k, u := range gaussNodes {

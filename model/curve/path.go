@@ -167,6 +167,14 @@ func (p *Path) onSegment(index int32, s float64) Point {
 	return g.at(p.leaves[i].param(g, s))
 }
 
+// onLeaf returns the point at arc length s of the leaf with that index,
+// clamped to the leaf.
+func (p *Path) onLeaf(index int32, s float64) Point {
+	lf := &p.leaves[index]
+	g := &p.segs[lf.seg]
+	return g.at(lf.param(g, s))
+}
+
 // knot returns the arc length at the start of the segment with that index;
 // the index one past the last gives the end of the path.
 func (p *Path) knot(index int32) float64 {

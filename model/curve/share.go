@@ -1,34 +1,41 @@
 package curve
 
 // stretchPair is a stretch of share of length, x0 to x1, over which both of
-// two paths stay on one segment each.
+// two paths stay on one segment, or one leaf, each.
 type stretchPair struct {
 	x0, x1 float64
-	i, j   int32 // indexes of the segments
+	i, j   int32 // indexes of the segments, or leaves
 }
 
 // shareWalk walks along two paths at equal share of their lengths, from knot
-// to knot of either.
+// to knot of either. Knots are the ends of segments or, where a curve must be
+// smooth in between, the ends of leaves, which cusps fall on.
 type shareWalk struct {
 	a, b   *Path
-	la, lb float64
 	x      float64
 	i, j   int32
+	byLeaf bool
 	done   bool
 }
 
-func walkShares(a, b *Path) shareWalk {
-	return shareWalk{a: a, b: b, la: a.Length(), lb: b.Length(), done: len(a.segs) == 0 || len(b.segs) == 0}
+func walkSegments(a, b *Path) shareWalk {
+	return shareWalk{a: a, b: b, done: len(a.segs) == 0 || len(b.segs) == 0}
+}
+
+func walkLeaves(a, b *Path) shareWalk {
+	w := walkSegments(a, b)
+	w.byLeaf = true
+	return w
 }
 
 // next returns the next stretch. Stretches of no length are left out.
 func (w *shareWalk) next() (stretchPair, bool) {
 	for !w.done {
-		ea, eb := shareAfter(w.a, w.la, w.i), shareAfter(w.b, w.lb, w.j)
+		ea, lastA := w.end(w.a, w.i)
+		eb, lastB := w.end(w.b, w.j)
 		e := min(ea, eb)
 		pair := stretchPair{w.x, max(w.x, e), w.i, w.j}
-		stepA := ea <= e && int(w.i)+1 < len(w.a.segs)
-		stepB := eb <= e && int(w.j)+1 < len(w.b.segs)
+		stepA, stepB := ea <= e && !lastA, eb <= e && !lastB
 		if stepA {
 			w.i++
 		}
@@ -44,10 +51,16 @@ func (w *shareWalk) next() (stretchPair, bool) {
 	return stretchPair{}, false
 }
 
-// shareAfter returns the share at the end of a segment, exactly 1 at the last.
-func shareAfter(p *Path, length float64, index int32) float64 {
-	if int(index)+1 >= len(p.segs) || length == 0 {
-		return 1
+// end returns the share at the end of a segment or leaf, exactly 1 at the last.
+func (w *shareWalk) end(p *Path, index int32) (share float64, last bool) {
+	n, s := len(p.segs), 0.0
+	if w.byLeaf {
+		n, s = len(p.leaves), p.leaves[index].s1
+	} else {
+		s = p.knot(index + 1)
 	}
-	return p.knot(index+1) / length
+	if int(index)+1 >= n || p.Length() == 0 {
+		return 1, true
+	}
+	return s / p.Length(), false
 }
