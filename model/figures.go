@@ -23,6 +23,7 @@ type (
 		joins    []*Join
 		partners map[*Edge][]*Edge
 		uses     map[*Edge][]Use
+		apart    map[*Edge]float64
 	}
 	pieceFigures struct {
 		region kept[*curve.Region]

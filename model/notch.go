@@ -1,6 +1,10 @@
 package model
 
-import "understitch/model/curve"
+import (
+	"math"
+
+	"understitch/model/curve"
+)
 
 // Position is where the notch lies along its edge as drawn, and how far off
 // the edge it was given (nothing unless given by a point). A place beyond the
@@ -29,4 +33,15 @@ func (n *Notch) Mark() (curve.Point, error) {
 		return curve.Point{}, err
 	}
 	return n.On.Path.At(s), nil
+}
+
+// Beyond tells how far a notch that is given by its distance lies beyond the
+// ends of its edge: negative before the start, positive past the end, nothing
+// on it.
+func (n *Notch) Beyond() float64 {
+	out := Range{0, n.On.Length()}.Beyond(n.At)
+	if math.Abs(out) <= nearEnd {
+		return 0
+	}
+	return out
 }

@@ -32,9 +32,13 @@ func UnitNamed(name string) (Unit, bool) {
 
 // Show writes a length given in millimetres in this unit, for a person to
 // read: "18.6 cm", "4.1 mm", "2.38 in".
-func (u Unit) Show(mm float64) string {
+func (u Unit) Show(mm float64) string { return u.Bare(mm) + " " + u.Name }
+
+// Bare writes a length given in millimetres as the bare number that a spec in
+// this unit would have, rounded as Show rounds.
+func (u Unit) Bare(mm float64) string {
 	digits := map[string]int{"mm": 1, "cm": 2, "in": 3}[u.Name]
-	return Decimal(mm/u.Millimetre, digits) + " " + u.Name
+	return Decimal(mm/u.Millimetre, digits)
 }
 
 // Decimal writes a number with at most the given digits after the point and no

@@ -55,16 +55,21 @@ func (w *Walk) Reversed() *Walk {
 // Place turns a distance along the walk into the edge there and the distance
 // along that edge as drawn.
 func (w *Walk) Place(at float64) (*Edge, float64) {
-	i := len(w.Runs) - 1
-	for i > 0 && at < w.Runs[i].Start {
-		i--
-	}
-	r := w.Runs[i]
+	r := w.runAt(at)
 	step := min(max(at-r.Start, 0), r.Length)
 	if r.Backward() {
 		step = -step
 	}
 	return r.Edge, r.Edge.Raw(r.Edge.Net(r.From) + step)
+}
+
+// runAt is the run of the walk that a place falls on.
+func (w *Walk) runAt(at float64) Run {
+	i := len(w.Runs) - 1
+	for i > 0 && at < w.Runs[i].Start {
+		i--
+	}
+	return w.Runs[i]
 }
 
 // Walk lays stretches end to end. The way each edge is walked is found from how

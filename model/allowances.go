@@ -1,0 +1,120 @@
+package model
+
+import (
+	"math"
+	"slices"
+)
+
+// AllowanceSpan is a part of a join along which one edge of each side lies, so
+// that both allowances are what they are all along it. From and To are
+// millimetres along the first walk.
+type AllowanceSpan struct {
+	From, To float64
+	A, B     *Edge
+}
+
+// Apart is how much wider the first side's allowance is than the second's; NaN
+// where one of them is not known.
+func (s AllowanceSpan) Apart() float64 { return s.A.Allowance.Width - s.B.Allowance.Width }
+
+// Unstated is the edge whose allowance is not known, or nil.
+func (s AllowanceSpan) Unstated() *Edge {
+	for _, e := range []*Edge{s.A, s.B} {
+		if !Known(e.Allowance.Width) {
+			return e
+		}
+	}
+	return nil
+}
+
+// sameJoin is how far apart, in millimetres, a join between two pieces on one
+// side of a seam may lie from one on the other and still be the same place:
+// about what a seam is walked to (see the rule seam-walk). Where the sides
+// differ in length, joins move by as much again.
+const sameJoin = 3.0
+
+// AllowancesAlong cuts the two walks of a join wherever a new edge begins on
+// either. The second is laid along the first by share of its length. Slivers
+// between two joins that are one place are left out.
+func AllowancesAlong(a, b *Walk) []AllowanceSpan {
+	scale := 1.0
+	if b.Length > 0 {
+		scale = a.Length / b.Length
+	}
+	cuts := append([]float64{0, a.Length}, a.Joins()...)
+	for _, s := range b.Joins() {
+		cuts = append(cuts, s*scale)
+	}
+	slices.Sort(cuts)
+	sliver := sameJoin + math.Abs(a.Length-b.Length)
+	var out []AllowanceSpan
+	for i := 1; i < len(cuts); i++ {
+		from, to := cuts[i-1], cuts[i]
+		if to-from <= sliver && to-from < a.Length {
+			continue
+		}
+		middle := (from + to) / 2
+		out = append(out, AllowanceSpan{from, to, a.runAt(middle).Edge, b.runAt(middle / scale).Edge})
+	}
+	return out
+}
+
+// AllowanceStep is a place on one side of a join where it goes on from one edge
+// of a piece to another of the same piece with a different allowance. At is in
+// millimetres along the walk.
+type AllowanceStep struct {
+	Before, After *Edge
+	At            float64
+	Notched       bool // a notch marks the step
+}
+
+// atStep is how near a notch must be to a step in the allowance to mark it.
+const atStep = 1.0
+
+// AllowanceSteps are the steps of more than least millimetres in the allowance
+// along a walk, within its pieces. Between two pieces a seam crosses, and the
+// step is squared off there.
+func (w *Walk) AllowanceSteps(least float64) []AllowanceStep {
+	var out []AllowanceStep
+	for i := 1; i < len(w.Runs); i++ {
+		before, after := w.Runs[i-1].Edge, w.Runs[i].Edge
+		if before.Piece != after.Piece || !(math.Abs(before.Allowance.Width-after.Allowance.Width) > least) {
+			continue
+		}
+		step := AllowanceStep{Before: before, After: after, At: w.Runs[i].Start}
+		for _, n := range w.Notches {
+			step.Notched = step.Notched || math.Abs(n.At-step.At) <= atStep
+		}
+		out = append(out, step)
+	}
+	return out
+}
+
+// AllowanceApart is the largest difference, in millimetres, between the edge's
+// allowance and that of any edge it meets in a seam, a closure or a share;
+// nothing where it meets none or not all is known.
+func (g *Garment) AllowanceApart(e *Edge) float64 {
+	if g.figures.apart == nil {
+		g.figures.apart = map[*Edge]float64{}
+		for _, j := range g.Joins() {
+			if a, b, err := g.Walks(j); err == nil {
+				g.keepApart(a, b)
+			}
+		}
+		for _, s := range g.Shares {
+			if a, b, _, err := g.ShareWalks(s); err == nil {
+				g.keepApart(a, b)
+			}
+		}
+	}
+	return g.figures.apart[e]
+}
+
+func (g *Garment) keepApart(a, b *Walk) {
+	for _, s := range AllowancesAlong(a, b) {
+		if d := math.Abs(s.Apart()); Known(d) {
+			g.figures.apart[s.A] = max(g.figures.apart[s.A], d)
+			g.figures.apart[s.B] = max(g.figures.apart[s.B], d)
+		}
+	}
+}

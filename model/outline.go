@@ -1,0 +1,63 @@
+package model
+
+import "understitch/model/curve"
+
+// Corner is the place of an outline where one edge ends and the next begins.
+// Gap is the distance between the two in millimetres.
+type Corner struct {
+	Before, After *Edge
+	Gap           float64
+}
+
+// Corners are the corners of a drawn piece in drawing order, the last where its
+// outline comes back to its start.
+func (p *Piece) Corners() ([]Corner, error) {
+	if e := p.firstPaper(); e != nil {
+		return nil, missing("%s has no drawing", e.Address())
+	}
+	out := make([]Corner, len(p.Edges))
+	for i, e := range p.Edges {
+		next := e.Neighbour(true)
+		out[i] = Corner{e, next, e.Path.End().Dist(next.Path.Start())}
+	}
+	return out, nil
+}
+
+// Paper reports whether no edge of the piece is drawn.
+func (p *Piece) Paper() bool {
+	for _, e := range p.Edges {
+		if e.Drawn() {
+			return false
+		}
+	}
+	return true
+}
+
+// OutlineCrossing is a place where the outline of a piece crosses itself. An
+// edge is nil where it is the gap between two edges that do not meet.
+type OutlineCrossing struct {
+	A, B *Edge
+	At   curve.Point
+}
+
+// OutlineCrossings are the places where the outline crosses itself.
+func (p *Piece) OutlineCrossings() ([]OutlineCrossing, error) {
+	if e := p.firstPaper(); e != nil {
+		return nil, missing("%s has no drawing", e.Address())
+	}
+	paths := make([]*curve.Path, len(p.Edges))
+	for i, e := range p.Edges {
+		paths[i] = e.Path
+	}
+	edge := func(i int) *Edge {
+		if i < 0 {
+			return nil
+		}
+		return p.Edges[i]
+	}
+	var out []OutlineCrossing
+	for _, m := range curve.SelfCrossings(paths) {
+		out = append(out, OutlineCrossing{edge(m.EdgeA), edge(m.EdgeB), m.P})
+	}
+	return out, nil
+}
