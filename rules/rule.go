@@ -21,6 +21,7 @@ type Doc struct {
 	Fix   string // what the cutter does about a finding
 	Bad   string // a spec in which it finds something, with want comments
 	Good  string // the same spec put right
+	House string // the house.hcl that holds for both examples; "" for none
 	Since string
 }
 

@@ -12,6 +12,8 @@ package ruletest
 import (
 	"fmt"
 	"math"
+	"os"
+	"path/filepath"
 	"regexp"
 	"strconv"
 	"strings"
@@ -33,11 +35,11 @@ func Rule(t *testing.T, rule *rules.Rule) {
 	require.NoError(t, err)
 	t.Run(rule.Name+"/bad", func(t *testing.T) {
 		require.NotEmpty(t, Wants(rule.Doc.Bad), "the bad example states no want")
-		Check(t, engine, "bad.garment.hcl", rule.Doc.Bad)
+		CheckIn(t, engine, folder(t, rule), "bad.garment.hcl", rule.Doc.Bad)
 	})
 	t.Run(rule.Name+"/good", func(t *testing.T) {
 		require.Empty(t, Wants(rule.Doc.Good), "the good example states a want")
-		report := Check(t, engine, "good.garment.hcl", rule.Doc.Good)
+		report := CheckIn(t, engine, folder(t, rule), "good.garment.hcl", rule.Doc.Good)
 		require.Empty(t, report.Result.NotPossible, "the good example is not checked in full")
 		require.Positive(t, report.Result.Passed, "the rule looked at nothing in the good example")
 	})
@@ -48,14 +50,36 @@ func Spec(t *testing.T, rule *rules.Rule, src string) *inspect.Report {
 	t.Helper()
 	engine, err := rules.New([]*rules.Rule{rule})
 	require.NoError(t, err)
-	return Check(t, engine, "test.garment.hcl", src)
+	return CheckIn(t, engine, folder(t, rule), "test.garment.hcl", src)
 }
 
-// Check inspects a spec and compares its findings with the wants in it.
+// noHouse is a folder that does not exist, so that no house file holds in it.
+const noHouse = "no-house-here"
+
+// folder is where a rule's examples are taken to stand: one with the house file
+// that its documentation has, or one without any.
+func folder(t *testing.T, rule *rules.Rule) string {
+	t.Helper()
+	if rule.Doc.House == "" {
+		return noHouse
+	}
+	dir := t.TempDir()
+	require.NoError(t, os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(rule.Doc.House), 0o600))
+	return dir
+}
+
+// Check inspects a spec that no house file holds for and compares its findings
+// with the wants in it.
 func Check(t *testing.T, engine *rules.Engine, name, src string) *inspect.Report {
 	t.Helper()
+	return CheckIn(t, engine, noHouse, name, src)
+}
+
+// CheckIn inspects a spec as if it stood in a folder.
+func CheckIn(t *testing.T, engine *rules.Engine, dir, name, src string) *inspect.Report {
+	t.Helper()
 	in := &inspect.Inspector{Engine: engine}
-	report := in.Source("no-house-here/"+name, []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
+	report := in.Source(filepath.Join(dir, name), []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
 	Compare(t, report, src)
 	return report
 }
