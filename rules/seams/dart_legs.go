@@ -1,0 +1,67 @@
+package seams
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/dart-legs.bad.garment.hcl
+var dartLegsBad string
+
+//go:embed testdata/dart-legs.good.garment.hcl
+var dartLegsGood string
+
+// DartLegs checks that the two legs of every dart are equally long and that the
+// edge is true over the closed dart.
+var DartLegs = rules.Rule{
+	Name:     "dart-legs",
+	Family:   "seams",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "The legs of a dart are equally long, and the edge runs on smoothly over the closed dart",
+		Why: "Legs of unequal length leave a step in the edge, or the longer one is eased in and the dart puckers. An edge that is not true " +
+			"over the closed dart makes a peak or a hollow there, and a bubble under it.",
+		How: "The legs are measured from the tip to the two ends of the mouth; a dart inside the piece has two pairs of them. Then the " +
+			"dart is closed about its tip, and the edge's direction before the mouth is compared with that after it. A dart whose mouth reaches the edge's " +
+			"end has no edge to run on over, and a paper dart without a tip has no legs to measure.",
+		Fix: "Move the tip or the middle of the mouth until the legs are equal; fold the dart out on paper and true the edge over it, the " +
+			"drawn line then bends at the mouth.",
+		Bad: dartLegsBad, Good: dartLegsGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "legs", Value: 1, Unit: rules.Millimetres, Text: "how much longer one leg may be than the other", Source: "common practice, no source"},
+		{Name: "cap", Value: 3, Unit: rules.Degrees, Text: "how far the edge may turn over the closed dart", Source: "common practice, no source; that the edge must run on smoothly: What is truing, telus.net/inspiredsewing"},
+	},
+	Each: rules.Darts(dartLegs),
+}
+
+func dartLegs(p *rules.Pass, d *model.Dart) {
+	legs := d.Legs()
+	if len(legs) == 0 {
+		p.NothingHere()
+		return
+	}
+	keys := []string{"legs"}
+	if len(legs) == 2 {
+		keys = []string{"upper legs", "lower legs"}
+	}
+	for i, l := range legs {
+		a, b := l.Lengths()
+		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Message: func() string {
+			return fmt.Sprintf("the %s of %s are %s and %s long, %s apart; no more than %s is allowed. Move the tip, or the middle of the mouth, until both are equal.",
+				keys[i], d.Address(), p.Show(a), p.Show(b), p.Show(math.Abs(a-b)), p.Show(p.Limit("legs")))
+		}})
+	}
+	angle, err := d.CapAngle()
+	if err != nil {
+		return // inside the piece, or at a corner: there is no edge to run on
+	}
+	p.AtMost(angle, "cap", rules.Say{Key: "cap", Message: func() string {
+		return fmt.Sprintf("%s turns by %s° over %s once it is closed; no more than %s° is allowed. Close the dart and true the edge over it.",
+			d.On.Address(), model.Decimal(angle, 1), d.Address(), model.Decimal(p.Limit("cap"), 1))
+	}, Related: []rules.Related{{Message: "the edge it opens on", Place: d.On.Place}}})
+}

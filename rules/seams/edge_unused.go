@@ -1,0 +1,99 @@
+package seams
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/edge-unused.bad.garment.hcl
+var edgeUnusedBad string
+
+//go:embed testdata/edge-unused.good.garment.hcl
+var edgeUnusedGood string
+
+// EdgeUnused checks that something is done with every edge, and nothing twice.
+var EdgeUnused = rules.Rule{
+	Name:     "edge-unused",
+	Family:   "seams",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "Every edge is sewn, shared, folded, closed or finished, and none of it twice",
+		Why: "An edge that nothing is done with is a seam that was forgotten, and the checks over seams and layers pass it by. An edge that is claimed twice " +
+			"cannot be sewn as written: one of the two is meant for another edge, or for a part of this one.",
+		How: "For each edge the parts that seams, shares, closures, elastics, the fold and its finish take up are laid along it. What is " +
+			"left over is unused; where two seams, closures or folds overlap it is used twice. A mirrored pair that one seam joins is one use. An edge " +
+			"with a finish or elastic may be sewn as well.",
+		Fix: "Name the edge in the seam, share or closure it belongs to, or state its finish; give each of two seams its part of the edge: " +
+			"part(shell.back.centre, hip, end).",
+		Bad: edgeUnusedBad, Good: edgeUnusedGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "unused", Value: 1, Unit: rules.Millimetres, Text: "the longest part of an edge that may be left over", Source: "common practice, no source"},
+		{Name: "twice", Value: 1, Unit: rules.Millimetres, Text: "how far two uses of an edge may overlap", Source: "common practice, no source"},
+	},
+	Each: rules.Edges(edgeUnused),
+}
+
+func edgeUnused(p *rules.Pass, e *model.Edge) {
+	unused, err := p.Garment.Unused(e)
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	var longest model.Part
+	for _, part := range unused {
+		if part.Length() > longest.Length() {
+			longest = part
+		}
+	}
+	p.AtMost(longest.Length(), "unused", rules.Say{Key: "unused", Message: func() string { return leftOver(p, e, longest) }})
+
+	twice, _ := p.Garment.UsedTwice(e)
+	var worst model.Overlap
+	for _, o := range twice {
+		if o.Length() > worst.Length() {
+			worst = o
+		}
+	}
+	if worst.A.Thing == nil {
+		return
+	}
+	p.AtMost(worst.Length(), "twice", rules.Say{
+		Key: "twice",
+		Message: func() string {
+			return fmt.Sprintf("%s is used twice: %s and %s both take it %s. Name another edge in one of them, or give each its part of this one.",
+				e.Address(), worst.A.Describe(), worst.B.Describe(), fromTo(p, e, worst.Part))
+		},
+		Related: []rules.Related{
+			{Message: worst.A.Describe(), Place: worst.A.Thing.Where()},
+			{Message: worst.B.Describe(), Place: worst.B.Thing.Where()},
+		},
+	})
+}
+
+func leftOver(p *rules.Pass, e *model.Edge, part model.Part) string {
+	const fix = " Name it in the seam, share or closure it belongs to, or state its finish."
+	if len(p.Garment.Uses(e)) == 0 {
+		return fmt.Sprintf("nothing is done with %s: it is not sewn, shared, folded, closed or finished.", e.Address()) + fix
+	}
+	return fmt.Sprintf("nothing is done with %s %s.", e.Address(), fromTo(p, e, part)) + fix
+}
+
+// fromTo says a part of an edge in words.
+func fromTo(p *rules.Pass, e *model.Edge, part model.Part) string {
+	if part.Length() >= e.Length() {
+		return "all along"
+	}
+	end := "its end"
+	if part.To < e.Length() {
+		end = p.Show(part.To)
+	}
+	start := "its start"
+	if part.From > 0 {
+		start = p.Show(part.From)
+	}
+	return "from " + start + " to " + end
+}

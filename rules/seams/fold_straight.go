@@ -1,0 +1,85 @@
+package seams
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/fold-straight.bad.garment.hcl
+var foldStraightBad string
+
+//go:embed testdata/fold-straight.good.garment.hcl
+var foldStraightGood string
+
+// FoldStraight checks that an edge on the fold is straight and that the edges at
+// its ends meet it square.
+var FoldStraight = rules.Rule{
+	Name:     "fold-straight",
+	Family:   "seams",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "An edge on the fold is straight, and the edges at its ends meet it square",
+		Why: "Cloth folds along a straight line only: a curved edge laid to the fold loses or gains what lies beyond it. An edge that is not square " +
+			"to the fold makes a peak or a dip at the centre once the piece is opened out.",
+		How: "The largest distance of the stitch line from the straight line between its ends, as a proven bound; then the angle of " +
+			"cloth at each end. An edge that is nowhere near square, such as the neckline of a V, is taken as meant.",
+		Fix: "Draw the fold with line = [a, b]; curve the neighbouring edge so that it leaves the fold at 90°.",
+		Bad: foldStraightBad, Good: foldStraightGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far the fold may lie from the straight line between its ends", Source: "common practice, no source"},
+		{Name: "square", Value: 1, Unit: rules.Degrees, Text: "how far an edge may be from square to the fold", Source: "common practice, no source"},
+		{Name: "near", Value: 10, Unit: rules.Degrees, Text: "an edge further than this from square to the fold is meant so", Source: "common practice, no source"},
+	},
+	Each: rules.Pieces(foldStraight),
+}
+
+func foldStraight(p *rules.Pass, piece *model.Piece) {
+	fold := piece.Fold
+	if fold == nil || piece.Paper() {
+		p.NothingHere()
+		return
+	}
+	if !fold.Drawn() {
+		p.Cannot(fmt.Errorf("%s has no drawing", fold.Address()), rules.Say{Place: fold.Place})
+		return
+	}
+	bow := fold.Path.Straightness()
+	p.AtMost(bow, "straight", rules.Say{Key: "straight", Place: fold.Place, Message: func() string {
+		return fmt.Sprintf("%s is laid to the fold but lies up to %s off the straight line between its ends; no more than %s is allowed. Draw it as one straight line, or cut the piece with a seam there.",
+			fold.Address(), p.Show(bow), p.Show(p.Limit("straight")))
+	}})
+	if bow > p.Limit("straight") {
+		return // what is square to a bent fold is not worth saying
+	}
+	run := model.Run{Edge: fold, To: fold.Length()}
+	for _, atEnd := range []bool{false, true} {
+		square(p, fold, fold.Neighbour(atEnd), run.CornerAngle(atEnd))
+	}
+}
+
+func square(p *rules.Pass, fold, next *model.Edge, angle float64) {
+	say := rules.Say{Key: "square to " + next.Name, Place: next.Place}
+	off := angle - 90
+	switch {
+	case next == fold:
+	case !model.Known(angle):
+		p.Cannot(fmt.Errorf("the angle between %s and %s cannot be measured: the outline is not all drawn", fold.Address(), next.Address()), say)
+	case math.Abs(off) > p.Limit("near"):
+	default:
+		say.Message = func() string {
+			wrong := "dip"
+			if off < 0 {
+				wrong = "peak"
+			}
+			return fmt.Sprintf("%s meets the fold of %s at %s°, not square; opened out it makes a %s at the centre. Let it leave the fold at 90°, within %s°.",
+				next.Address(), fold.Piece.Address(), model.Decimal(angle, 1), wrong, model.Decimal(p.Limit("square"), 1))
+		}
+		say.Related = []rules.Related{{Message: "the fold", Place: fold.Place}}
+		p.AtMost(math.Abs(off), "square", say)
+	}
+}

@@ -1,0 +1,158 @@
+package seams
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/seam-walk.bad.garment.hcl
+var walkBad string
+
+//go:embed testdata/seam-walk.good.garment.hcl
+var walkGood string
+
+// Walk checks that the two sides of every seam are equally long, less the ease
+// that is meant.
+var Walk = rules.Rule{
+	Name:     "seam-walk",
+	Family:   "seams",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "The two sides of a seam are equally long, less the ease that is meant",
+		Why: "At the machine the longer side is pushed along until something gives: the seam puckers, the hems do not meet, " +
+			"or the layer twists round the body. A curve laid beside another looks equal when it is not.",
+		How: "Both sides are walked along the stitch line with the darts closed. The first less the second must lie in the seam's " +
+			"ease (none, where it states none). The paired notches then tell where the difference lies.",
+		Fix: "Lengthen the shorter side or shorten the longer one, at the place named, and true the lines at its ends; or state the " +
+			"ease that is meant: ease = [0, 0.3].",
+		Bad: walkBad, Good: walkGood, Since: "0.1",
+	},
+	Limits: rules.Steps(1.6, 3.2, rules.Millimetres, "how far the difference of the two sides may lie outside the ease",
+		"10 Patternwork Skills, Threads 200, 2018-19: one professional keeps patterns true to 1/16 in, many find that 1/8 in works"),
+	Each: rules.Seams(walk),
+}
+
+func walk(p *rules.Pass, s *model.Seam) {
+	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
+	if err != nil {
+		p.Cannot(err, rules.Say{Place: s.Join})
+		return
+	}
+	w := walked{p, s, a, b, a.Length - b.Length}
+	off := s.Ease.Beyond(w.longer)
+	say := rules.Say{Place: s.Join, Message: func() string { return w.message(off) }}
+	if math.Abs(off) > p.Limit("warn") {
+		say.Related, say.Mend = w.segments(), w.mend(off)
+	}
+	p.Steps(off, say)
+}
+
+// walked is a seam with its sides laid out.
+type walked struct {
+	*rules.Pass
+	seam   *model.Seam
+	a, b   *model.Walk
+	longer float64 // how much longer the first side is
+}
+
+func (w walked) message(off float64) string {
+	first, second := model.SideText(w.seam.Sides[0]), model.SideText(w.seam.Sides[1])
+	allowed := w.Limit("warn")
+	if math.Abs(off) > w.Limit("error") {
+		allowed = w.Limit("error")
+	}
+	text := fmt.Sprintf("%s is %s longer than %s (%s against %s)", first, w.Show(w.longer), second, w.Show(w.a.Length), w.Show(w.b.Length))
+	if w.longer < 0 {
+		text = fmt.Sprintf("%s is %s shorter than %s (%s against %s)", first, w.Show(-w.longer), second, w.Show(w.a.Length), w.Show(w.b.Length))
+	}
+	if (w.seam.Ease != model.Range{}) {
+		text += fmt.Sprintf("; an ease of %s is meant, and it is %s outside that", w.Garment.ShowRange(w.seam.Ease), w.Show(math.Abs(off)))
+	}
+	text += fmt.Sprintf("; no more than %s is allowed.", w.Show(allowed))
+	if where := w.where(); where != "" {
+		text += " " + where
+	}
+	return text + " Let out the shorter side or shorten the longer one, or state the ease that is meant."
+}
+
+// telling is the least difference between two notches, in millimetres, that is
+// worth a line of its own: what a pencil line hides.
+const telling = 0.5
+
+// where names the one stretch in which all of the difference lies; "" where it
+// is spread, or there is no notch to tell by.
+func (w walked) where() string {
+	segments := model.Segments(w.a, w.b)
+	if len(segments) == 1 {
+		return ""
+	}
+	var worst *model.Segment
+	for i := range segments {
+		if math.Abs(segments[i].Longer()) <= telling {
+			continue
+		}
+		if worst != nil {
+			return ""
+		}
+		worst = &segments[i]
+	}
+	if worst == nil {
+		return ""
+	}
+	return "All of it lies " + w.between(*worst) + "."
+}
+
+// segments lists the stretches that differ.
+func (w walked) segments() []rules.Related {
+	segments := model.Segments(w.a, w.b)
+	if len(segments) == 1 {
+		return nil
+	}
+	var out []rules.Related
+	for _, s := range segments {
+		if math.Abs(s.Longer()) <= telling {
+			continue
+		}
+		place := w.seam.Join
+		if mark := s.Last; mark != nil {
+			place = mark.A.Notch.Place
+		} else if s.First != nil {
+			place = s.First.A.Notch.Place
+		}
+		out = append(out, rules.Related{
+			Message: fmt.Sprintf("%s: %s against %s", w.between(s), w.Show(s.A), w.Show(s.B)), Place: place,
+		})
+	}
+	return out
+}
+
+func (w walked) between(s model.Segment) string {
+	return "between " + w.name(s.First, false) + " and " + w.name(s.Last, true)
+}
+
+// name says one end of a segment in words.
+func (w walked) name(pair *model.NotchPair, atEnd bool) string {
+	if pair != nil {
+		return pair.A.Notch.Address()
+	}
+	if corner := w.a.Corner(atEnd); corner != nil {
+		return corner.Address()
+	}
+	if atEnd {
+		return "the end"
+	}
+	return "the start"
+}
+
+func (w walked) mend(off float64) *rules.Mend {
+	long, short := w.seam.Sides[0], w.seam.Sides[1]
+	if off < 0 {
+		long, short = short, long
+	}
+	by := w.Show(math.Abs(off))
+	return &rules.Mend{Title: fmt.Sprintf("shorten %s by %s, or let out %s by as much", model.SideText(long), by, model.SideText(short))}
+}
