@@ -50,14 +50,16 @@ func (n *Nest) Compared(g *Garment) []*Level {
 }
 
 // ClearanceAt is the width of the outer piece less that of the inner at a
-// level, darts closed, as drawn.
+// level, darts closed, as drawn. Where one is drawn as a half on the fold and
+// the other whole, both are taken whole.
 func (n *Nest) ClearanceAt(l *Level) (float64, error) {
 	outer, err := n.Outer.Width(l)
 	if err != nil {
 		return 0, err
 	}
 	inner, err := n.Inner.Width(l)
-	return outer.Net - inner.Net, err
+	as, bs := n.Outer.Times(), n.Inner.Times()
+	return (outer.Net*as - inner.Net*bs) / min(as, bs), err
 }
 
 // Frame is the motion that lays the inner piece on the outer one: none where

@@ -1,0 +1,112 @@
+package model_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"understitch/model"
+)
+
+// A shell and a lining of straight lines, 20 and 18 cm across on the fold, the
+// lining with a dart of 3 cm at the waist.
+const lined = `
+garment "bodice" { unit = "cm" }
+level "bust"  { y = 0 }
+level "waist" { y = 20 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    fold = centre
+    edge "top"    { line = [[0, 0], [20, 0]] }
+    edge "side"   { line = [[20, 0], [20, 20]] }
+    edge "hem"    { line = [[20, 20], [0, 20]] }
+    edge "centre" { line = [[0, 20], [0, 0]] }
+  }
+}
+layer "lining" {
+  side = "inner"
+  piece "front" {
+    fold = centre
+    edge "top"    { line = [[0, 0], [18, 0]] }
+    edge "side"   { line = [[18, 0], [21, 20]] }
+    edge "hem"    { line = [[21, 20], [0, 20]] }
+    edge "centre" { line = [[0, 20], [0, 0]] }
+    dart "waist" {
+      centre = [9, 16]
+      intake = 3
+      up     = 8
+      down   = 4
+    }
+  }
+  piece "whole" {
+    edge "top"   { line = [[-18, 0], [18, 0]] }
+    edge "right" { line = [[18, 0], [18, 20]] }
+    edge "hem"   { line = [[18, 20], [-18, 20]] }
+    edge "left"  { line = [[-18, 20], [-18, 0]] }
+  }
+}
+nest "front" {
+  outer = shell.front
+  inner = lining.front
+}
+nest "whole" {
+  outer = shell.front
+  inner = lining.whole
+}
+`
+
+func TestClearance(t *testing.T) {
+	g := build(t, lined)
+	at := func(n *model.Nest, l *model.Level) float64 {
+		c, err := n.ClearanceAt(l)
+		require.NoError(t, err)
+		return c
+	}
+	require.InDelta(t, 20, at(g.Nests[0], g.Levels[0]), 1e-9)
+	require.InDelta(t, -10, at(g.Nests[0], g.Levels[1]), 1e-9)
+	require.InDelta(t, 40, at(g.Nests[1], g.Levels[0]), 1e-9, "half against whole: both whole")
+	require.True(t, g.Nests[0].SameHalves())
+	require.False(t, g.Nests[1].SameHalves())
+}
+
+func TestDartsBetween(t *testing.T) {
+	g := build(t, lined)
+	for _, c := range []struct {
+		name        string
+		top, bottom float64
+		want        float64
+	}{
+		{"all of it", 0, 200, 30},
+		{"above the dart", 0, 80, 0},
+		{"the upper half", 80, 120, 15},
+		{"the lower end", 180, 200, 15},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			most, err := g.Nests[0].DartsBetween(c.top, c.bottom)
+			require.NoError(t, err)
+			require.InDelta(t, c.want, most, 1e-6)
+		})
+	}
+}
+
+func TestBesideEachOther(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		want bool
+	}{{"one over the other", false}, {"to the right of it", true}} {
+		t.Run(c.name, func(t *testing.T) {
+			src := lined
+			if c.want {
+				i := strings.Index(src, `layer "lining"`)
+				moved := strings.NewReplacer("[0, 0]", "[30, 0]", "[18, 0]", "[48, 0]", "[21, 20]", "[51, 20]", "[0, 20]", "[30, 20]", "[9, 16]", "[39, 16]")
+				src = src[:i] + moved.Replace(src[i:])
+			}
+			g := build(t, src)
+			beside, err := g.Nests[0].BesideEachOther(g)
+			require.NoError(t, err)
+			require.Equal(t, c.want, beside)
+		})
+	}
+}
