@@ -1,0 +1,74 @@
+package fit
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/body-ease.bad.garment.hcl
+var bodyEaseBad string
+
+//go:embed testdata/body-ease.good.garment.hcl
+var bodyEaseGood string
+
+// BodyEase checks each layer's girths against the body.
+var BodyEase = &rules.Rule{
+	Name:     "body-ease",
+	Family:   "fit",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "Each layer measures round as much more or less than the body as was asked for.",
+		Why: "A layer that is too small takes the strain of the whole garment or does not close; one that is too large " +
+			"folds under the others. Both show only on the body, when every layer is cut.",
+		How: "The widths of the layer's pieces at the level are added, darts closed, each as often as it is cut and twice on a " +
+			"fold. The body's measure there is taken off; what is left must lie in the ease that the layer states.",
+		Fix: "Take in or let out seams at that level, on every layer that has them, or state the ease that is meant.",
+		Bad: bodyEaseBad, Good: bodyEaseGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{{
+		Name: "beyond", Value: 0.5, Unit: rules.Millimetres,
+		Text:   "how far past the stated ease a girth may be",
+		Source: "common practice, no source",
+	}},
+	Each: rules.Layers(bodyEase),
+}
+
+func bodyEase(p *rules.Pass, l *model.Layer) {
+	for _, e := range l.Ease {
+		judgeEase(p, l, e)
+	}
+	p.NothingHere() // no ease stated, or all of it judged
+}
+
+func judgeEase(p *rules.Pass, l *model.Layer, e model.LevelRange) {
+	level := e.Level
+	say := rules.Say{
+		Key: level.Name, Place: e.Place,
+		Related: []rules.Related{{Message: "the level " + level.Name, Place: level.Place}},
+	}
+	if !model.Known(level.Body) {
+		p.Cannot(unknown(p.Garment, level.Measure, level.Address()+" does not say what the wearer measures there"), say)
+		return
+	}
+	girth, err := p.Garment.Girth(l, level)
+	if err != nil {
+		p.Cannot(err, say)
+		return
+	}
+	ease := girth - level.Body
+	say.Message = func() string {
+		off := e.Range.Beyond(ease)
+		how, mend := "small", "let it out"
+		if off > 0 {
+			how, mend = "large", "take it in"
+		}
+		return fmt.Sprintf("%s measures %s round at the %s level against %s of the body: an ease of %s, where %s is asked for. "+
+			"It is %s too %s; %s by as much in all, or state the ease that is meant.", l.Address(), p.Show(girth), level.Name,
+			p.Show(level.Body), p.Show(ease), p.Garment.ShowRange(e.Range), p.Show(math.Abs(off)), how, mend)
+	}
+	p.Within(ease, e.Range, "beyond", say)
+}
