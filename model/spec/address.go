@@ -3,6 +3,7 @@ package spec
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -34,39 +35,26 @@ func (s *scope) address(e hclsyntax.Expression, example string) (words [5]string
 
 // nothing reports a reference to what is not there, with the nearest that is.
 // The prefix is what stands before the name in an address.
-func (s *scope) nothing(e hclsyntax.Expression, prefix, what, name string, known []string) {
+func (s *scope) nothing(e hclsyntax.Expression, what, prefix, name string, known []string) {
 	detail := ""
 	switch near := nearest(name, known); {
 	case near != "":
 		detail = "The nearest is " + prefix + near + "."
 	case len(known) == 0:
+		detail = "No " + what + " is stated."
+	case len(known) == 1:
+		detail = "Known is only " + prefix + known[0] + "."
 	case len(known) <= 16:
-		detail = "There is " + list(prefix, known) + "."
+		detail = "Known are " + strings.Join(known, ", ") + "."
 	}
-	s.fault(e.Range(), detail, "there is no %s %s", what, name)
-}
-
-// list writes names one after the other, each with its prefix.
-func list(prefix string, names []string) string {
-	text := ""
-	for i, n := range names {
-		switch {
-		case i == 0:
-		case i == len(names)-1:
-			text += " and "
-		default:
-			text += ", "
-		}
-		text += prefix + n
-	}
-	return text
+	s.fault(e.Range(), detail, "there is no %s %s", what, strings.TrimPrefix(prefix+name, what+"."))
 }
 
 func (b *drafter) layerAt(e hclsyntax.Expression, name string) *model.Layer {
 	nameOf := func(l *model.Layer) string { return l.Name }
 	l := find(b.g.Layers, name, nameOf)
 	if l == nil {
-		b.nothing(e, "", "layer", name, namesOf(b.g.Layers, nameOf))
+		b.nothing(e, "layer", "", name, namesOf(b.g.Layers, nameOf))
 	}
 	return l
 }
@@ -75,7 +63,7 @@ func (b *drafter) pieceIn(e hclsyntax.Expression, l *model.Layer, name string) *
 	nameOf := func(p *model.Piece) string { return p.Name }
 	p := find(l.Pieces, name, nameOf)
 	if p == nil {
-		b.nothing(e, l.Name+".", "piece", l.Name+"."+name, namesOf(l.Pieces, nameOf))
+		b.nothing(e, "piece", l.Name+".", name, namesOf(l.Pieces, nameOf))
 	}
 	return p
 }
@@ -84,7 +72,7 @@ func (b *drafter) edgeIn(e hclsyntax.Expression, p *model.Piece, name, prefix st
 	nameOf := func(e *model.Edge) string { return e.Name }
 	x := find(p.Edges, name, nameOf)
 	if x == nil {
-		b.nothing(e, prefix, "edge", prefix+name, namesOf(p.Edges, nameOf))
+		b.nothing(e, "edge", prefix, name, namesOf(p.Edges, nameOf))
 	}
 	return x
 }
@@ -159,7 +147,7 @@ func thing[T any](b *drafter, e hclsyntax.Expression, kind string, all []*T, nam
 	}
 	x := find(all, name, nameOf)
 	if x == nil {
-		b.nothing(e, kind+".", kind, name, namesOf(all, nameOf))
+		b.nothing(e, kind, kind+".", name, namesOf(all, nameOf))
 	}
 	return x
 }
@@ -186,7 +174,7 @@ func levelName(l *model.Level) string { return l.Name }
 func (b *drafter) levelNamed(e hclsyntax.Expression, name string) *model.Level {
 	l := find(b.g.Levels, name, levelName)
 	if l == nil {
-		b.nothing(e, "", "level", name, namesOf(b.g.Levels, levelName))
+		b.nothing(e, "level", "", name, namesOf(b.g.Levels, levelName))
 	}
 	return l
 }
@@ -236,7 +224,7 @@ func (b *drafter) mark(e hclsyntax.Expression, edges ...*model.Edge) model.Mark 
 		}
 	}
 	if complete {
-		b.nothing(e, "", "level or notch", name, known)
+		b.nothing(e, "level or notch", "", name, known)
 	}
 	return m
 }

@@ -11,7 +11,7 @@ import (
 // bodyOf reads the measures of a body or size block, in millimetres. They are
 // plain figures: what one body measures does not follow from a draft.
 func (s *scope) bodyOf(b *block) map[string]float64 {
-	plain := scope{faults: s.faults, unit: s.unit}
+	plain := scope{faults: s.faults, unit: s.unit, plainOnly: true}
 	body := make(map[string]float64, len(b.inOrder))
 	for _, a := range b.inOrder {
 		if !isName(a.Name) {

@@ -94,7 +94,7 @@ func (b *drafter) nest(c *block) {
 	case name == "draft":
 	default:
 		if n.Align = find(b.g.Shares, name, nameOf); n.Align == nil {
-			b.nothing(e, "", "share", name, append(namesOf(b.g.Shares, nameOf), "draft"))
+			b.nothing(e, "share", "", name, append(namesOf(b.g.Shares, nameOf), "draft"))
 		}
 	}
 }
@@ -162,12 +162,12 @@ func (b *drafter) subject(e hclsyntax.Expression) string {
 	case n == 4 && words[2] == "notch":
 		nameOf := func(x *model.Notch) string { return x.Name }
 		if find(p.Notches, words[3], nameOf) == nil {
-			b.nothing(e, p.Address()+".notch.", "notch", text, namesOf(p.Notches, nameOf))
+			b.nothing(e, "notch", p.Address()+".notch.", words[3], namesOf(p.Notches, nameOf))
 		}
 	case n == 4 && words[2] == "dart":
 		nameOf := func(x *model.Dart) string { return x.Name }
 		if find(p.Darts, words[3], nameOf) == nil {
-			b.nothing(e, p.Address()+".dart.", "dart", text, namesOf(p.Darts, nameOf))
+			b.nothing(e, "dart", p.Address()+".dart.", words[3], namesOf(p.Darts, nameOf))
 		}
 	default:
 		b.fault(e.Range(), "For example: nest.front or shell.front.side.", "%s is not a thing that findings are about", text)
@@ -191,6 +191,6 @@ func (b *drafter) joined(e hclsyntax.Expression, kind, name string) {
 		known = namesOf(b.g.Levels, levelName)
 	}
 	if !slices.Contains(known, name) {
-		b.nothing(e, kind+".", kind, name, known)
+		b.nothing(e, kind, kind+".", name, known)
 	}
 }

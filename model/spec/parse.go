@@ -45,7 +45,7 @@ func syntax(name string, src []byte) (body *hclsyntax.Body, diags hcl.Diagnostic
 
 // plainWords are the parser's messages as a pattern cutter would put them.
 var plainWords = map[string][2]string{
-	"Argument or block definition required": {"this line is neither NAME = VALUE nor a block", ""},
+	"Argument or block definition required": {"an attribute or a block is meant here", "Write NAME = VALUE, or WORD \"name\" { … }."},
 	"Invalid argument name":                 {"the name before an equals sign has no quotes", ""},
 	"Argument definition required": {
 		"a block on one line holds one attribute", "Put each on a line of its own.",
@@ -58,7 +58,7 @@ var plainWords = map[string][2]string{
 	"Missing newline after block definition": {"something is left over behind the closing brace", "Begin a new line after }."},
 	"Invalid block definition":               {"this block has no opening brace", "Write WORD \"name\" {, all on one line."},
 	"Missing expression":                     {"the value is missing", ""},
-	"Invalid expression":                     {"a value is meant here", ""},
+	"Invalid expression":                     {"a value is missing or cannot be read here", ""},
 	"Missing item separator":                 {"a comma is missing in the list", ""},
 	"Missing attribute separator":            {"a comma is missing between { and }", ""},
 	"Missing attribute value":                {"a name without a value", "Write NAME = VALUE."},
@@ -98,10 +98,7 @@ func reword(d *hcl.Diagnostic, name string, src []byte, f *faults) {
 		summary, detail = "a block has no equals sign", "Write WORD \"name\" {."
 	default:
 		if w, known := plainWords[d.Summary]; known {
-			summary = w[0]
-			if w[1] != "" {
-				detail = w[1]
-			}
+			summary, detail = w[0], w[1]
 		}
 	}
 	f.fault(at, detail, "%s", summary)

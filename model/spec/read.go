@@ -165,9 +165,14 @@ func (d *Document) namedSizes(s *scope, e hclsyntax.Expression, own []*block) {
 		s.fault(e.Range(), "Write sizes = [\"36\", \"38\"].", "a list of sizes is meant here")
 		return
 	}
-	for _, item := range items(e) {
+	list := items(e)
+	if len(list) == 0 {
+		s.fault(e.Range(), "", "the list of sizes is empty")
+	}
+	for _, item := range list {
 		if _, number := item.(*hclsyntax.LiteralValueExpr); number {
-			s.fault(item.Range(), "Write sizes in quotes: \"38\".", "text in quotes is meant here")
+			r := item.Range()
+			s.fault(r, fmt.Sprintf("Write it in quotes: \"%s\".", d.src[r.Start.Byte:r.End.Byte]), "text in quotes is meant here")
 			continue
 		}
 		name := s.text(item)
@@ -181,9 +186,6 @@ func (d *Document) namedSizes(s *scope, e hclsyntax.Expression, own []*block) {
 		default:
 			d.sizes = append(d.sizes, name)
 		}
-	}
-	if len(d.sizes) == 0 {
-		s.fault(e.Range(), "", "the list of sizes is empty")
 	}
 	for _, b := range own {
 		if !slices.Contains(d.sizes, b.name) {

@@ -184,7 +184,12 @@ func (s *scanner) close(c byte) {
 	case '(':
 		want = ')'
 	}
-	if c != want {
+	switch {
+	case c == want:
+	case f.kind == '{' || f.kind == '$':
+		s.refuse(s.pos-1, s.pos, "", "this bracket %c closes nothing", c)
+		return
+	default:
 		s.refuse(f.at, f.at+1, fmt.Sprintf("A %c stands where %c is due, on line %d.", c, want, lineAt(s.src, s.pos-1)),
 			"the bracket %c is not closed", f.kind)
 		return

@@ -24,6 +24,7 @@ type scope struct {
 	graded    bool                   // whether the spec has sizes
 	sizeSteps int                    // sizes up from the base size
 	lenient   bool                   // a body measure that is not stated is NaN, not a fault
+	plainOnly bool                   // nothing may be referred to: the figures of a body
 	who       string                 // whose body, for messages: size 38
 	chain     []*value               // values that are being reckoned
 	told      map[string]bool        // names whose absence was reported
@@ -119,6 +120,9 @@ func (s *scope) reference(e *hclsyntax.ScopeTraversalExpr) (float64, bool) {
 	switch {
 	case n == 1 && words[0] == piName:
 		return math.Pi, true
+	case s.plainOnly:
+		s.fault(e.SrcRange, "It cannot follow from a draft or from another measure.", "a body measure is a plain figure")
+		return 0, false
 	case n == 2 && words[0] == "draft":
 		if v := s.draft[words[1]]; v != nil {
 			return s.reckon(v)
@@ -191,10 +195,13 @@ func (s *scope) measure(e *hclsyntax.ScopeTraversalExpr, name string) (float64, 
 }
 
 // nearHyphen reports whether a name is a known one with a minus sign and more
-// stuck to it.
+// stuck to it, or ends in a minus sign and a figure.
 func nearHyphen(name string, known func(string) bool) bool {
 	for i := range len(name) {
-		if i > 0 && name[i] == '-' && known(name[:i]) {
+		if i == 0 || name[i] != '-' {
+			continue
+		}
+		if known(name[:i]) || strings.Trim(name[i+1:], "0123456789") == "" {
 			return true
 		}
 	}
@@ -220,7 +227,7 @@ func (s *scope) unknownDraft(e *hclsyntax.ScopeTraversalExpr, name string) {
 func (s *scope) unknownName(e *hclsyntax.ScopeTraversalExpr, words []string) {
 	name := asWritten(words)
 	if len(words) == 0 {
-		s.fault(e.SrcRange, "", "a number is meant here")
+		s.fault(e.SrcRange, "A name is words with dots between, like body.waist_girth.", "a number is meant here")
 		return
 	}
 	if !s.tell(s.piece + " " + name) {

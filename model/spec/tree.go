@@ -170,7 +170,7 @@ func (g *grower) label(src *hclsyntax.Block, sh *shape, b *block) bool {
 func (g *grower) unknownAttr(a *hclsyntax.Attribute, sh *shape, b *block) {
 	where := "at the top of a file"
 	if b.kind != "" {
-		where = "in a " + b.kind + " block"
+		where = "in " + title(b.kind, b.name)
 	}
 	if sh.blocks[a.Name] != nil {
 		g.fault(a.NameRange, fmt.Sprintf("Write %s { … } without the equals sign.", a.Name), "%s is a block", a.Name)
@@ -186,17 +186,23 @@ func (g *grower) unknownBlock(src *hclsyntax.Block, header hcl.Range, sh *shape,
 	}
 	where := "at the top of a spec"
 	if g.root == houseShape {
-		where = "at the top of house.hcl"
+		where = "in house.hcl"
 	}
 	if parent.kind != "" {
 		where = "in " + title(parent.kind, parent.name)
 	}
 	detail := hint(src.Type, append(sh.kinds(), sh.names()...))
+	switch {
+	case g.root == houseShape && garmentShape.blocks[src.Type] != nil:
+		detail = "It belongs in a spec."
+	case g.root == garmentShape && houseShape.blocks[src.Type] != nil:
+		detail = "It belongs in house.hcl."
+	}
 	if parents := parentsOf(g.root, src.Type); len(parents) > 0 {
 		detail = "It belongs at the top of the file; is a closing brace missing above?"
 		if parents[0] != "" {
 			detail = "It belongs inside " + strings.Join(parents, " or ") + "."
 		}
 	}
-	g.fault(header, detail, "a %s block cannot stand %s", src.Type, where)
+	g.fault(header, detail, "%s cannot stand %s", title(src.Type, strings.Join(src.Labels, " ")), where)
 }

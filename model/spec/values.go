@@ -43,18 +43,19 @@ func (s *scope) length(e hclsyntax.Expression, want sense) float64 {
 			"%s is out of all measure", s.metres(mm))
 		return math.NaN()
 	}
-	return s.suits(e, mm, want, "a length")
+	return s.suits(e, mm, want)
 }
 
 func (s *scope) metres(mm float64) string { return model.Decimal(mm/1000, 1) + " m" }
 
-func (s *scope) suits(e hclsyntax.Expression, v float64, want sense, what string) float64 {
+// suits refuses a figure on the wrong side of nothing.
+func (s *scope) suits(e hclsyntax.Expression, v float64, want sense) float64 {
 	switch {
 	case want == atLeast0 && v < 0:
-		s.fault(e.Range(), "", "%s cannot be negative here", what)
+		s.fault(e.Range(), "", "this cannot be negative")
 		return math.NaN()
 	case want == above0 && v <= 0:
-		s.fault(e.Range(), "", "%s must be more than nothing here", what)
+		s.fault(e.Range(), "", "this must be more than 0")
 		return math.NaN()
 	}
 	return v
@@ -70,7 +71,7 @@ func (s *scope) plain(e hclsyntax.Expression, want sense) float64 {
 		s.fault(e.Range(), "", "this figure is out of all measure")
 		return math.NaN()
 	}
-	return s.suits(e, v, want, "the figure")
+	return s.suits(e, v, want)
 }
 
 // count reckons a whole number from low to high; a fault gives low.
