@@ -71,6 +71,26 @@ func PairNotches(a, b *Walk) (pairs []NotchPair, onlyA, onlyB []WalkNotch) {
 // alignment are the notches paired at the least cost, by their places in both
 // lists: an alignment of two rows by dynamic programming.
 func alignment(a, b *Walk) [][2]int {
+	cost := alignmentCosts(a, b)
+	var out [][2]int
+	for i, j := len(a.Notches), len(b.Notches); i > 0 && j > 0; {
+		switch cost[i][j] {
+		case cost[i-1][j-1] + pairCost(a, b, i-1, j-1):
+			i, j = i-1, j-1
+			out = append(out, [2]int{i, j})
+		case cost[i-1][j] + withoutPartner:
+			i--
+		default:
+			j--
+		}
+	}
+	slices.Reverse(out)
+	return out
+}
+
+// alignmentCosts are the least costs of pairing the first i notches of one walk
+// with the first j of the other; the last of them is that of all.
+func alignmentCosts(a, b *Walk) [][]float64 {
 	na, nb := len(a.Notches), len(b.Notches)
 	cost := make([][]float64, na+1)
 	for i := range cost {
@@ -84,20 +104,7 @@ func alignment(a, b *Walk) [][2]int {
 			}
 		}
 	}
-	var out [][2]int
-	for i, j := na, nb; i > 0 && j > 0; {
-		switch cost[i][j] {
-		case cost[i-1][j-1] + pairCost(a, b, i-1, j-1):
-			i, j = i-1, j-1
-			out = append(out, [2]int{i, j})
-		case cost[i-1][j] + withoutPartner:
-			i--
-		default:
-			j--
-		}
-	}
-	slices.Reverse(out)
-	return out
+	return cost
 }
 
 func pairCost(a, b *Walk, i, j int) float64 {

@@ -81,17 +81,10 @@ func alongside(a, b *Walk) (same bool, by string) {
 	return false, ByOutlines
 }
 
-// notchFit sums how far the notches of two walks are apart when paired in
-// order; nothing where their numbers differ.
+// notchFit is what it costs to lay the notches of two walks on each other: how
+// far they are misplaced, of which kind they are, and which have no partner.
 func notchFit(a, b *Walk) float64 {
-	if len(a.Notches) != len(b.Notches) {
-		return 0
-	}
-	sum := 0.0
-	for i := range a.Notches {
-		sum += math.Abs(a.Notches[i].At - b.Notches[i].At)
-	}
-	return sum
+	return alignmentCosts(a, b)[len(a.Notches)][len(b.Notches)]
 }
 
 // oneFrame reports whether all edges of both walks are drawn in the garment's

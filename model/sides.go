@@ -39,6 +39,16 @@ func (w *Walk) Corner(atEnd bool) *Edge {
 	return nil
 }
 
+// Around are the edges that meet at a join of the walk: the one that ends there
+// and the one that starts there.
+func (w *Walk) Around(join float64) (before, after *Edge) {
+	i := 1
+	for i < len(w.Runs)-1 && w.Runs[i].Start < join {
+		i++
+	}
+	return w.Runs[i-1].Edge, w.Runs[i].Edge
+}
+
 // Segment is what lies on both walks of a join between two paired notches, or
 // between one and the end: the lengths in millimetres, darts closed.
 type Segment struct {

@@ -1,0 +1,66 @@
+package model_test
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"understitch/model"
+)
+
+// A sleeve known by tape has a notch more than the armhole: its top one meets
+// the shoulder seam. The others still tell which way it is laid.
+func TestNotchesTellTheWayThoughOneHasNoPartner(t *testing.T) {
+	for _, c := range []struct {
+		name             string
+		front, top, rear int // along the cap, in centimetres
+		backward         bool
+	}{
+		{"the cap runs as the armhole does", 9, 21, 35, false},
+		{"the cap runs against it", 35, 23, 9, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			g := build(t, fmt.Sprintf(`
+garment "trial" { unit = "cm" }
+layer "shell" {
+  side = "outer"
+  piece "body" {
+    edge "armhole" { length = 44 }
+    notch "front" {
+      on = armhole
+      at = 9
+    }
+    notch "back" {
+      on   = armhole
+      at   = 35
+      kind = "double"
+    }
+  }
+  piece "sleeve" {
+    edge "cap" { length = 44 }
+    notch "front" {
+      on = cap
+      at = %d
+    }
+    notch "top" {
+      on = cap
+      at = %d
+    }
+    notch "back" {
+      on   = cap
+      at   = %d
+      kind = "double"
+    }
+  }
+}
+seam "armhole" { join = [shell.body.armhole, shell.sleeve.cap] }
+`, c.front, c.top, c.rear))
+			j := g.Joins()[0]
+			_, sleeve, err := g.Walks(j)
+			require.NoError(t, err)
+			require.Equal(t, model.ByNotches, j.Way())
+			require.Equal(t, c.backward, sleeve.Runs[0].Backward())
+		})
+	}
+}
