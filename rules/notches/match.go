@@ -1,0 +1,183 @@
+package notches
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/notch-match.bad.garment.hcl
+var matchBad string
+
+//go:embed testdata/notch-match.good.garment.hcl
+var matchGood string
+
+// Match checks that every notch on one side of a seam has its partner on the
+// other, at the same distance along it and of the same kind.
+var Match = rules.Rule{
+	Name:     "notch-match",
+	Family:   "notches",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "Each notch of a seam meets its partner on the other side, of the same kind",
+		Why: "The machinist lays notch on notch and eases in what lies between. A notch in the wrong place twists the seam or puts the ease where " +
+			"it is not meant; a notch without a partner stops the work, or is matched with a wrong one.",
+		How: "Both sides are walked along the stitch line with the darts closed, and their notches paired in order so that they are " +
+			"misplaced as little as can be. Where one side is longer, by ease or by a fault that seam-walk reports, the length may come in anywhere along the " +
+			"seam; a notch is misplaced only by what no such spread explains. A notch may also meet the place where two pieces of the other side join, as a " +
+			"sleeve's top notch meets the shoulder seam; one at the very end of a seam needs no partner.",
+		Fix: "Move the notch to the place given, or add the missing one; cut single to single and double to double.",
+		Bad: matchBad, Good: matchGood, Since: "0.1",
+	},
+	Limits: append(rules.Steps(1.5, 3, rules.Millimetres, "how far a notch may lie from where its partner is", "common practice (1 to 2 mm), no source"),
+		rules.Limit{Name: "join", Value: 10, Unit: rules.Millimetres, Text: "a notch without a partner is taken to be meant for a join of two pieces no further off than this", Source: "common practice, no source"},
+		rules.Limit{Name: "end", Value: 1, Unit: rules.Millimetres, Text: "a notch as near as this to the end of a seam needs no partner", Source: "common practice, no source"},
+	),
+	Each: rules.Joins(match),
+}
+
+// side is one side of a join, for what is said about its notches.
+type side struct {
+	walk   *model.Walk
+	longer float64 // than the other side
+}
+
+func match(p *rules.Pass, j *model.Join) {
+	a, b, err := p.Garment.Walks(j)
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	p.NothingHere() // until there is a notch to judge
+	sides := [2]side{{a, a.Length - b.Length}, {b, b.Length - a.Length}}
+	pairs, onlyA, onlyB := model.PairNotches(a, b)
+	for _, pair := range pairs {
+		if pair.A.Notch == pair.B.Notch {
+			continue // the halves of a mirrored pair
+		}
+		place(p, sides, pair)
+		kind(p, pair)
+	}
+	for _, n := range withoutLost(onlyA, b.Lost) {
+		alone(p, sides[0], sides[1], n)
+	}
+	for _, n := range withoutLost(onlyB, a.Lost) {
+		alone(p, sides[1], sides[0], n)
+	}
+}
+
+// place judges where the two notches of a pair lie. The one that was put there
+// by hand is named for moving, rather than one that follows a level.
+func place(p *rules.Pass, sides [2]side, pair model.NotchPair) {
+	own, other, at, partner := sides[1], sides[0], pair.B, pair.A
+	if pair.B.Notch.Level != nil && pair.A.Notch.Level == nil {
+		own, other, at, partner = other, own, partner, at
+	}
+	off := model.Misplaced(at.At-partner.At, own.longer)
+	edge, along := own.walk.Place(at.At - off)
+	p.Steps(off, rules.Say{
+		Key:   at.Notch.Address(),
+		Place: at.Notch.Given,
+		Message: func() string {
+			text := fmt.Sprintf("%s does not meet %s: it lies %s along the seam from %s, and its partner %s from %s",
+				at.Notch.Address(), partner.Notch.Address(), p.Show(at.At), start(own.walk), p.Show(partner.At), start(other.walk))
+			if d := math.Abs(own.longer); d > p.Limit("warn") {
+				text += fmt.Sprintf("; the %s by which the sides differ does not explain %s of it", p.Show(d), p.Show(math.Abs(off)))
+			}
+			return text + fmt.Sprintf(". Move it to %s along %s.", p.Show(along), edge.Address())
+		},
+		Related: []rules.Related{{Message: "its partner", Place: partner.Notch.Given}},
+		Mend:    move(p, at.Notch, edge, along),
+	})
+}
+
+// start names where a walk begins.
+func start(w *model.Walk) string {
+	if corner := w.Corner(false); corner != nil {
+		return corner.Address()
+	}
+	return "the start of " + w.Runs[0].Edge.Address()
+}
+
+func kind(p *rules.Pass, pair model.NotchPair) {
+	say := rules.Say{Key: "kind of " + pair.B.Notch.Address(), Place: pair.B.Notch.Place}
+	if pair.SameKind() {
+		p.Good(say)
+		return
+	}
+	say.Message = func() string {
+		return fmt.Sprintf("%s is a %s notch and %s, which it meets, a %s one. Make both alike.",
+			pair.B.Notch.Address(), pair.B.Kind(), pair.A.Notch.Address(), pair.A.Kind())
+	}
+	say.Related = []rules.Related{{Message: "its partner", Place: pair.A.Notch.Place}}
+	p.Fault(say)
+}
+
+// alone judges a notch that has no partner: it may meet a join of two pieces.
+func alone(p *rules.Pass, own, other side, n model.WalkNotch) {
+	if n.At < p.Limit("end") || n.At > own.walk.Length-p.Limit("end") {
+		return
+	}
+	if join, off, ok := nearestJoin(own, other, n); ok && math.Abs(off) <= p.Limit("join") {
+		edge, along := own.walk.Place(n.At - off)
+		before, after := other.walk.Around(join)
+		p.Steps(off, rules.Say{
+			Key:   n.Notch.Address(),
+			Place: n.Notch.Given,
+			Message: func() string {
+				return fmt.Sprintf("%s does not meet the join of %s and %s: it lies %s along the seam, the join %s. Move it to %s along %s.",
+					n.Notch.Address(), before.Address(), after.Address(), p.Show(n.At), p.Show(join), p.Show(along), edge.Address())
+			},
+			Mend: move(p, n.Notch, edge, along),
+		})
+		return
+	}
+	share := 0.0
+	if own.walk.Length > 0 {
+		share = n.At / own.walk.Length
+	}
+	edge, along := other.walk.Place(share * other.walk.Length)
+	p.Fault(rules.Say{
+		Key:   n.Notch.Address(),
+		Place: edge.Place,
+		Message: func() string {
+			return fmt.Sprintf("%s has no notch to meet %s; put one at %s along it, or take the other away.", edge.Address(), n.Notch.Address(), p.Show(along))
+		},
+		Related: []rules.Related{{Message: "the notch without a partner", Place: n.Notch.Place}},
+		Mend:    &rules.Mend{Title: fmt.Sprintf("put a notch at %s along %s", p.Show(along), edge.Address())},
+	})
+}
+
+// nearestJoin finds the join of two pieces on the other side that the notch lies
+// nearest to, and how far off it is.
+func nearestJoin(own, other side, n model.WalkNotch) (join, off float64, ok bool) {
+	for _, at := range other.walk.Joins() {
+		if d := model.Misplaced(n.At-at, own.longer); !ok || math.Abs(d) < math.Abs(off) {
+			join, off, ok = at, d, true
+		}
+	}
+	return join, off, ok
+}
+
+// withoutLost leaves out the notches whose partners are there but lie off their
+// line, which notch-on-line reports: those of the same names, then as many as
+// are left.
+func withoutLost(alone []model.WalkNotch, lost []*model.Notch) []model.WalkNotch {
+	names := map[string]bool{}
+	for _, n := range lost {
+		names[n.Name] = true
+	}
+	var out []model.WalkNotch
+	spare := len(lost)
+	for _, n := range alone {
+		if names[n.Notch.Name] {
+			spare--
+			continue
+		}
+		out = append(out, n)
+	}
+	return out[min(max(spare, 0), len(out)):]
+}

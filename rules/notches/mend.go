@@ -1,0 +1,28 @@
+package notches
+
+import (
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+// move is the correction that puts a notch at a distance along an edge. It
+// rewrites the figure that the notch is given by; one that follows a level, or
+// would have to go on to another edge, is left to the cutter. It is never safe:
+// the notch may be right, and the line wrong.
+func move(p *rules.Pass, n *model.Notch, edge *model.Edge, along float64) *rules.Mend {
+	m := &rules.Mend{Title: fmt.Sprintf("move %s to %s along %s", n.Address(), p.Show(along), edge.Address())}
+	if edge != n.On {
+		return m
+	}
+	unit := p.Garment.Unit
+	switch {
+	case n.ByPoint && edge.Drawn():
+		at := edge.Path.At(along)
+		m.Edits = []rules.Edit{{Place: n.Given, Text: fmt.Sprintf("[%s, %s]", unit.Bare(at.X), unit.Bare(at.Y))}}
+	case model.Known(n.At):
+		m.Edits = []rules.Edit{{Place: n.Given, Text: unit.Bare(along)}}
+	}
+	return m
+}

@@ -1,0 +1,81 @@
+package notches
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/notch-on-line.bad.garment.hcl
+var onLineBad string
+
+//go:embed testdata/notch-on-line.good.garment.hcl
+var onLineGood string
+
+// OnLine checks that every notch lies on its seam line as it is drawn now.
+var OnLine = rules.Rule{
+	Name:     "notch-on-line",
+	Family:   "notches",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "A notch lies on the seam line as it is now",
+		Why: "After a fitting the line moves and the notch stays where it was: it is then cut into the garment, or falls outside it, and " +
+			"marks no place of the seam any more.",
+		How: "A notch given by a point: the distance from the point to the nearest place of its edge. One given by at: its distance must not be more than the " +
+			"edge is long. One given by a level: the level must cross the edge. The nearest place on the line is proposed.",
+		Fix: "Move the notch to the place given; then look whether its partner still meets it.",
+		Bad: onLineBad, Good: onLineGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "off", Value: 0.5, Unit: rules.Millimetres, Text: "how far a notch may lie off its line", Source: "common practice, no source: the width of a pencil line"},
+	},
+	Each: rules.Notches(onLine),
+}
+
+func onLine(p *rules.Pass, n *model.Notch) {
+	along, off, err := n.Position()
+	say := rules.Say{Place: n.Given, Related: []rules.Related{{Message: "its edge", Place: n.On.Place}}}
+	switch {
+	case err != nil && n.Level != nil && n.On.Drawn():
+		say.Message = func() string {
+			return fmt.Sprintf("%s lies nowhere: %s. Give it a place along the edge, or put it on the edge that the level crosses.", n.Address(), err)
+		}
+		p.Fault(say)
+	case err != nil:
+		p.Cannot(err, rules.Say{Place: n.Given})
+	case n.ByPoint:
+		say.Message = func() string {
+			at := n.On.Path.At(along)
+			unit := p.Garment.Unit
+			return fmt.Sprintf("%s lies %s off %s as it is now; no more than %s is allowed. The nearest place on the line is %s along it, at [%s, %s].",
+				n.Address(), p.Show(off), n.On.Address(), p.Show(p.Limit("off")), p.Show(along), unit.Bare(at.X), unit.Bare(at.Y))
+		}
+		say.Mend = move(p, n, n.On, along)
+		p.AtMost(off, "off", say)
+	case model.Known(n.At):
+		inside(p, n, say)
+	default:
+		p.Good(say) // a level that crosses its edge
+	}
+}
+
+// inside judges a notch that is given by its distance along the edge.
+func inside(p *rules.Pass, n *model.Notch, say rules.Say) {
+	length, beyond := n.On.Length(), n.Beyond()
+	nearest := length
+	if beyond < 0 {
+		nearest = 0
+	}
+	say.Message = func() string {
+		return fmt.Sprintf("%s is to lie %s along %s, which is %s long: it is %s beyond its end. Give it a place on the edge.",
+			n.Address(), p.Show(n.At), n.On.Address(), p.Show(length), p.Show(max(beyond, -beyond)))
+	}
+	say.Mend = move(p, n, n.On, nearest)
+	at := n.At
+	if beyond == 0 {
+		at = min(max(at, 0), length)
+	}
+	p.Within(at, model.Range{High: length}, "", say)
+}

@@ -1,0 +1,47 @@
+# Coachman's coat, Harbour Lane Playhouse. Each notch of the side
+# has its partner.
+garment "coachman-coat" { unit = "cm" }
+
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "top"    { line = [[0, 0], [24, 0]] }
+    edge "side"   { line = [[24, 0], [24, 60]] }
+    edge "hem"    { line = [[24, 60], [0, 60]] }
+    edge "centre" { line = [[0, 60], [0, 0]] }
+    notch "waist" {
+      on = side
+      at = 18.2
+    }
+    notch "hip" {
+      on   = side
+      at   = 38
+      kind = "double"
+    }
+    notch "vent" {
+      on = side
+      at = 50
+    }
+  }
+  piece "back" {
+    edge "top"    { line = [[70, 0], [50, 0]] }
+    edge "side"   { line = [[50, 0], [50, 60]] }
+    edge "hem"    { line = [[50, 60], [70, 60]] }
+    edge "centre" { line = [[70, 60], [70, 0]] }
+    notch "waist" {
+      on = side
+      at = 18.2
+    }
+    notch "hip" {
+      on   = side
+      at   = 38
+      kind = "double"
+    }
+    notch "vent" {
+      on = side
+      at = 50
+    }
+  }
+}
+
+seam "side" { join = [shell.front.side, shell.back.side] }
