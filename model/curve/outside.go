@@ -24,14 +24,15 @@ func (r *Region) Room(p *Path, tolerance float64) Bound {
 	if len(r.sides) == 0 || len(p.segs) == 0 {
 		return Bound{}
 	}
-	o := newOutsider(r, p, tolerance/2)
+	o := newOutsider(r, p, tolerance/3)
 	o.search()
 	if o.low > 0 {
 		return Bound{-o.high, -o.low, o.at}
 	}
 	// Nowhere outside by more than o.high: if the outline stays clear of the
-	// path the path is inside, and the distance between them is the room.
-	d := r.clearance(p, tolerance/2)
+	// path the path is inside, and the distance between them is the room. If
+	// that cannot be told, the three thirds of the tolerance may add up.
+	d := r.clearance(p, tolerance/3)
 	if d.Low > max(0, o.high) {
 		return d
 	}

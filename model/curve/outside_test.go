@@ -25,7 +25,7 @@ func TestOutsideAgainstSamples(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		edges := genOutline(t)
 		p := genPath(t, 3).Move(Lay(Point{}, pt(1, 0), genPoint(t).Scale(0.3), pt(1, 0), false))
-		const n = 60
+		const n = 40
 		ref := plainOutside(edges, p, n) // flattened: off by up to 0.02 mm
 		r := NewRegion(edges)
 		got := r.Outside(p, 0.01)

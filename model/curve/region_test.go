@@ -48,7 +48,7 @@ func plainWinding(edges []*Path, q Point) (inside bool, distance float64) {
 	turn, distance := 0.0, math.Inf(1)
 	var all []Point
 	for _, e := range edges {
-		all = append(all, samples(e, 600)...)
+		all = append(all, samples(e, 250)...)
 	}
 	for i, p := range all {
 		n := all[(i+1)%len(all)]
