@@ -64,6 +64,7 @@ func (g *Segment) nearest(q Point) (t, distance float64) {
 	default:
 		pieces := math.Ceil(math.Abs(g.turn) / (math.Pi / 2))
 		for k := 0.0; k < pieces; k++ {
+			try(k / pieces) // a root on a cut belongs to neither piece
 			var found rootList
 			b, tan := g.footsOnArc(q, (k+0.5)/pieces, 0.5/pieces)
 			b.roots(0, 1, 48, &found)

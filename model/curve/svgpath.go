@@ -2,7 +2,6 @@ package curve
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 	"strings"
 )
@@ -42,8 +41,25 @@ type pathReader struct {
 	err    *PathError
 }
 
-// operands gives how many numbers each command takes at a time.
-var operands = map[byte]int{'M': 2, 'L': 2, 'H': 1, 'V': 1, 'C': 6, 'S': 4, 'Q': 4, 'T': 2, 'A': 7, 'Z': 0}
+// operands returns how many numbers a command takes at a time, −1 if there is
+// no such command.
+func operands(command byte) int {
+	switch command {
+	case 'Z':
+		return 0
+	case 'H', 'V':
+		return 1
+	case 'M', 'L', 'T':
+		return 2
+	case 'S', 'Q':
+		return 4
+	case 'C':
+		return 6
+	case 'A':
+		return 7
+	}
+	return -1
+}
 
 func (r *pathReader) read() error {
 	for {
@@ -53,9 +69,9 @@ func (r *pathReader) read() error {
 		}
 		begin, letter := r.pos, r.data[r.pos]
 		command := letter &^ 0x20
-		count, known := operands[command]
+		count := operands(command)
 		switch {
-		case !known || letter < 'A':
+		case count < 0 || letter < 'A':
 			r.fail(begin, "%s is not a path command", quoteAt(r.data, begin))
 		case r.last == 0 && command != 'M':
 			r.fail(begin, "path data must begin with M, not %s", quoteAt(r.data, begin))
@@ -225,7 +241,7 @@ func (r *pathReader) number(command byte) float64 {
 	}
 	if digits == 0 {
 		r.pos = begin
-		r.fail(begin, "%c needs %d numbers a set; found %s", command, operands[command], quoteAt(r.data, begin))
+		r.fail(begin, "%c needs %d numbers a set; found %s", command, operands(command), quoteAt(r.data, begin))
 		return 0
 	}
 	if mark := r.pos; r.pos < len(r.data) && r.data[r.pos]&^0x20 == 'E' {
@@ -267,52 +283,4 @@ func quoteAt(data string, pos int) string {
 		return strconv.Quote(string(c))
 	}
 	return ""
-}
-
-// Data writes the path as path data, with up to digits digits after the
-// point (−1 for as many as give back the very same numbers). Gaps become
-// further M commands.
-func (p *Path) Data(digits int) string {
-	var b strings.Builder
-	put := func(command string, n ...float64) {
-		b.WriteString(command)
-		for i, v := range n {
-			if i > 0 {
-				b.WriteByte(' ')
-			}
-			if digits >= 0 {
-				e := math.Pow(10, float64(digits))
-				if v = math.Round(v*e) / e; v == 0 {
-					v = 0 // no "-0"
-				}
-			}
-			b.WriteString(strconv.FormatFloat(v, 'f', -1, 64))
-		}
-	}
-	at := p.Start()
-	put("M", at.X, at.Y)
-	for i := range p.segs {
-		g := &p.segs[i]
-		if g.a.Dist(at) > 1e-9 {
-			put("M", g.a.X, g.a.Y)
-		}
-		at = g.d
-		switch g.kind {
-		case Straight:
-			put("L", at.X, at.Y)
-		case Bezier:
-			put("C", g.b.X, g.b.Y, g.c.X, g.c.Y, at.X, at.Y)
-		case Elliptic:
-			rx, ry, rotation, large, sweep := g.Ellipse()
-			put("A", rx, ry, rotation, bit(large), bit(sweep), at.X, at.Y)
-		}
-	}
-	return b.String()
-}
-
-func bit(b bool) float64 {
-	if b {
-		return 1
-	}
-	return 0
 }
