@@ -1,0 +1,194 @@
+package body
+
+import (
+	"bytes"
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"understitch/model"
+)
+
+// Wearer is one person: a name and measures in millimetres.
+type Wearer struct {
+	Name string
+	Body map[string]float64
+}
+
+// What no table of wearers needs.
+const (
+	maxWearers = 100_000
+	maxMeasure = 4000.0 // mm: no body is longer, nor goes round further
+	maxFaults  = 20     // past them more tell nothing new
+)
+
+var measureName = regexp.MustCompile(`^[a-z][a-z0-9_-]*$`)
+
+// table is a table of wearers as it is being read.
+type table struct {
+	file    string
+	text    []byte
+	comma   rune
+	unit    model.Unit
+	columns []string // measures; "" for the column of names
+	wearers []Wearer
+	seen    map[string]int // the line of each wearer
+	diags   []model.Diagnostic
+}
+
+// Read reads a table of wearers. The file name is for places; unit is the unit
+// of its figures. Where there are diagnostics there are no wearers.
+func Read(file string, src io.Reader, unit model.Unit) ([]Wearer, []model.Diagnostic) {
+	t := &table{file: file, unit: unit, seen: map[string]int{}}
+	text, err := io.ReadAll(src)
+	if err != nil {
+		t.fault(1, 1, "the table cannot be read: %v", err)
+		return nil, t.diags
+	}
+	text = bytes.TrimPrefix(text, []byte("\xef\xbb\xbf")) // written by many spreadsheets
+	if !utf8.Valid(text) {
+		t.fault(1, 1, "the table is not plain text in UTF-8")
+		return nil, t.diags
+	}
+	t.text, t.comma = text, separator(text)
+	rows := csv.NewReader(bytes.NewReader(text))
+	rows.Comma = t.comma
+	rows.FieldsPerRecord = -1 // counted below, with the place
+	rows.ReuseRecord = true
+	for len(t.diags) < maxFaults && len(t.wearers) <= maxWearers {
+		cells, err := rows.Read()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		var wrong *csv.ParseError
+		if errors.As(err, &wrong) {
+			t.fault(wrong.Line, wrong.Column, "the table cannot be read: %v", wrong.Err)
+			break
+		}
+		t.row(rows, cells)
+	}
+	switch {
+	case len(t.diags) > 0:
+		return nil, t.diags
+	case t.columns == nil:
+		t.fault(1, 1, "the table of wearers is empty")
+	case len(t.wearers) == 0:
+		t.fault(1, 1, "the table has a heading and no wearers")
+	case len(t.wearers) > maxWearers:
+		t.fault(1, 1, "the table has more than %d wearers", maxWearers)
+	}
+	if len(t.diags) > 0 {
+		return nil, t.diags
+	}
+	return t.wearers, nil
+}
+
+// separator tells tables of countries where the comma stands in numbers: their
+// spreadsheets write semicolons.
+func separator(text []byte) rune {
+	heading, _, _ := bytes.Cut(text, []byte("\n"))
+	if bytes.ContainsRune(heading, ';') && !bytes.ContainsRune(heading, ',') {
+		return ';'
+	}
+	return ','
+}
+
+func (t *table) row(rows *csv.Reader, cells []string) {
+	if t.columns == nil {
+		t.heading(rows, cells)
+		return
+	}
+	line, _ := rows.FieldPos(0)
+	if len(cells) != len(t.columns) {
+		t.fault(line, 1, "this row has %d cells, and the heading has %d", len(cells), len(t.columns))
+		return
+	}
+	w := Wearer{Name: strconv.Itoa(len(t.wearers) + 1), Body: make(map[string]float64, len(cells))}
+	for i, cell := range cells {
+		cell = strings.TrimSpace(cell)
+		line, column := rows.FieldPos(i)
+		switch {
+		case t.columns[i] == "":
+			if cell == "" {
+				t.fault(line, column, "this wearer has no name")
+			}
+			w.Name = cell
+		case cell != "":
+			v, err := t.length(cell)
+			if err != nil {
+				t.fault(line, column, "%s of %s: %v", t.columns[i], w.Name, err)
+				continue
+			}
+			w.Body[t.columns[i]] = v
+		}
+	}
+	if before := t.seen[w.Name]; before > 0 {
+		t.fault(line, 1, "there is a wearer called %s already, on line %d", w.Name, before)
+		return
+	}
+	t.seen[w.Name] = line
+	t.wearers = append(t.wearers, w)
+}
+
+// heading reads the names of the columns. A first column called wearer, name or
+// id, or nothing, holds the wearers' names; without one their rows are
+// counted.
+func (t *table) heading(rows *csv.Reader, cells []string) {
+	t.columns = make([]string, 0, len(cells))
+	for i, cell := range cells {
+		name := strings.TrimSpace(cell)
+		line, column := rows.FieldPos(i)
+		switch {
+		case i == 0 && (name == "wearer" || name == "name" || name == "id" || name == ""):
+			name = ""
+		case !measureName.MatchString(name):
+			t.fault(line, column, "%q is not a body measure's name, such as waist_girth", name)
+		case slices.Contains(t.columns, name):
+			t.fault(line, column, "there is a column called %s already", name)
+		}
+		t.columns = append(t.columns, name)
+	}
+}
+
+func (t *table) length(cell string) (float64, error) {
+	number := cell
+	if t.comma == ';' {
+		number = strings.Replace(cell, ",", ".", 1)
+	}
+	v, err := strconv.ParseFloat(number, 64)
+	if err != nil && !errors.Is(err, strconv.ErrRange) {
+		return 0, fmt.Errorf("%q is not a number", cell)
+	}
+	v *= t.unit.Millimetre
+	switch {
+	case math.IsNaN(v):
+		return 0, fmt.Errorf("%q is not a number", cell)
+	case v <= 0:
+		return 0, fmt.Errorf("%s %s is not a length", cell, t.unit.Name)
+	case v > maxMeasure:
+		return 0, fmt.Errorf("%s %s is more than any body measures; is the table in another unit?", cell, t.unit.Name)
+	}
+	return v, nil
+}
+
+// fault adds a diagnostic. The reader of the table counts columns in bytes; a
+// place counts them in characters.
+func (t *table) fault(line, column int, format string, args ...any) {
+	rest := t.text
+	for n := 1; n < line; n++ {
+		_, rest, _ = bytes.Cut(rest, []byte("\n"))
+	}
+	at := model.Pos{Line: line, Column: 1 + utf8.RuneCount(rest[:min(column-1, len(rest))])}
+	t.diags = append(t.diags, model.Diagnostic{
+		Severity: "error",
+		Summary:  fmt.Sprintf(format, args...),
+		Place:    model.Place{File: t.file, Start: at, End: at},
+	})
+}

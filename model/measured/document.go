@@ -1,0 +1,125 @@
+package measured
+
+// Version is the version of the document's shape.
+const Version = 1
+
+// Document is the figures of several garments.
+type Document struct {
+	Version  int       `json:"version"`
+	Garments []Garment `json:"garments"`
+}
+
+// Garment is the figures of one garment in each of its sizes.
+type Garment struct {
+	File  string `json:"file"`
+	Name  string `json:"garment"`
+	Sizes []Size `json:"sizes"`
+}
+
+// Size is the figures of one garment in one size, or for one wearer. Size is
+// "" where the spec names none.
+type Size struct {
+	Size     string             `json:"size"`
+	Layers   map[string]Layer   `json:"layers"`
+	Seams    map[string]Pair    `json:"seams"`
+	Shares   map[string]Pair    `json:"shares"`
+	Nests    map[string]Nest    `json:"nests"`
+	Closures map[string]Closure `json:"closures"`
+	Runs     map[string]Run     `json:"runs"`
+	Elastics map[string]Elastic `json:"elastics"`
+	Bones    map[string]Bone    `json:"bones"`
+}
+
+// Levels are lengths at levels, by the level's name.
+type Levels map[string]float64
+
+// Layer is a layer's girths and pieces.
+type Layer struct {
+	Girth  Levels           `json:"girth"`
+	Pieces map[string]Piece `json:"pieces"`
+}
+
+// Piece is one piece as it is drawn; on a fold, half of the finished part.
+type Piece struct {
+	Area      *float64         `json:"area,omitempty"`
+	Perimeter *float64         `json:"perimeter,omitempty"`
+	Width     Levels           `json:"width"` // darts closed
+	Edges     map[string]Edge  `json:"edges"`
+	Darts     map[string]Dart  `json:"darts"`
+	Notches   map[string]Notch `json:"notches"`
+}
+
+// Edge is one edge on the stitch line: as drawn, with its darts closed, and
+// the allowance beyond it.
+type Edge struct {
+	Length     *float64 `json:"length,omitempty"`
+	SewnLength *float64 `json:"sewn_length,omitempty"`
+	Allowance  *float64 `json:"allowance,omitempty"`
+}
+
+// Dart is what a dart takes in, and its two legs.
+type Dart struct {
+	Intake *float64    `json:"intake,omitempty"`
+	Legs   *[2]float64 `json:"legs,omitempty"`
+}
+
+// Notch is where a notch lies: along its edge as drawn, and on the paper.
+type Notch struct {
+	On string   `json:"on"`
+	At *float64 `json:"at,omitempty"`
+	X  *float64 `json:"x,omitempty"`
+	Y  *float64 `json:"y,omitempty"`
+}
+
+// Pair is two sides that are sewn together or shared, darts closed. Difference
+// is the first less the second. Way is "along" where the second side runs as it
+// is drawn when the first does, "against" where it runs the other way, and
+// FoundBy tells by what that was found.
+type Pair struct {
+	Sides      *[2]float64 `json:"sides,omitempty"`
+	Difference *float64    `json:"difference,omitempty"`
+	Way        string      `json:"way,omitempty"`
+	FoundBy    string      `json:"found_by,omitempty"`
+}
+
+// Nest is the room between an outer piece and the inner one in it: at each
+// level, the least anywhere between the levels, and how far the inner stands
+// outside the outer at most.
+type Nest struct {
+	Clearance Levels   `json:"clearance"`
+	Least     *float64 `json:"least,omitempty"`
+	Outside   *float64 `json:"outside,omitempty"`
+}
+
+// Closure is the two edges a closure opens between, and what it adds to a run
+// that passes over it when closed.
+type Closure struct {
+	Pair
+	Across *float64 `json:"across,omitempty"`
+}
+
+// Run is a tape laid over the pattern, and the body's measure it is held
+// against.
+type Run struct {
+	Total *float64  `json:"total,omitempty"`
+	Parts []RunPart `json:"parts"`
+	Body  *float64  `json:"body,omitempty"`
+}
+
+// RunPart is what one item of a run adds to it.
+type RunPart struct {
+	Item   string  `json:"item"`
+	Length float64 `json:"length"`
+}
+
+// Elastic is the edges an elastic is sewn to, in all, and its own length.
+type Elastic struct {
+	Edges  *float64 `json:"edges,omitempty"`
+	Length *float64 `json:"length,omitempty"`
+}
+
+// Bone is the line a bone lies along, and its own length.
+type Bone struct {
+	Along  *float64 `json:"along,omitempty"`
+	Length *float64 `json:"length,omitempty"`
+}
