@@ -10,6 +10,7 @@ package inspect
 import (
 	"context"
 	"fmt"
+	"io/fs"
 	"path/filepath"
 	"runtime/debug"
 	"slices"
@@ -19,22 +20,20 @@ import (
 	"golang.org/x/sync/errgroup"
 
 	"understitch/model"
+	"understitch/model/body"
 	"understitch/model/spec"
 	"understitch/rules"
 )
 
-// Wearer is a body to draft for: its name and measures in millimetres.
-type Wearer struct {
-	Name string
-	Body map[string]float64
-}
-
 // Options say what of each garment is inspected.
 type Options struct {
-	Sizes   []string // only these; empty for all
-	Wearers []Wearer // instead of sizes
+	Sizes   []string      // only these; empty for all
+	Wearers []body.Wearer // bodies to draft for, instead of sizes
 	Today   time.Time
 	Jobs    int // garments at a time; 0 for one
+
+	OneModel bool          // keep only the first size's model: for many wearers
+	Done     func(*Report) // told of each garment as it is finished, from any goroutine; may be nil
 }
 
 // Report is everything about one garment file.
@@ -46,7 +45,7 @@ type Report struct {
 	Source      []byte
 	Result      rules.Result
 	Diagnostics []model.Diagnostic
-	Models      []*model.Garment // one for each size, in order
+	Models      []*model.Garment // one for each size, in order; see Options.OneModel
 }
 
 // Complete reports whether all of the garment was checked.
@@ -55,16 +54,10 @@ func (r *Report) Complete() bool { return !model.Errors(r.Diagnostics) }
 // Inspector inspects garments with one engine.
 type Inspector struct {
 	Engine *rules.Engine
+	FS     fs.FS // where files are read from, named by slash paths; nil for the disk
 
 	mu     sync.Mutex
 	houses map[string]*house // by path of the house file; "" for none
-}
-
-type house struct {
-	once     sync.Once
-	spec     *spec.House
-	settings *rules.Settings
-	diags    []model.Diagnostic
 }
 
 // Files inspects files. The context stops it early.
@@ -78,6 +71,9 @@ func (in *Inspector) Files(ctx context.Context, files []string, o Options) ([]*R
 				return err
 			}
 			reports[i] = in.File(file, o)
+			if o.Done != nil {
+				o.Done(reports[i])
+			}
 			return nil
 		})
 	}
@@ -88,7 +84,7 @@ func (in *Inspector) Files(ctx context.Context, files []string, o Options) ([]*R
 func (in *Inspector) File(file string, o Options) *Report {
 	return in.guarded(file, func(r *Report) {
 		h := in.houseAbove(filepath.Dir(file))
-		doc, diags := spec.Load(file, h.spec)
+		doc, diags := in.load(file, h.spec)
 		in.document(r, doc, diags, h, o)
 	})
 }
@@ -109,12 +105,9 @@ func (in *Inspector) guarded(file string, inspect func(*Report)) (r *Report) {
 	r = &Report{File: file}
 	defer func() {
 		if fault := recover(); fault != nil {
-			r.Diagnostics = append(r.Diagnostics, model.Diagnostic{
-				Severity: "error",
-				Summary:  fmt.Sprintf("understitch itself failed on this garment: %v", fault),
-				Detail:   "please report this with the spec that causes it\n" + string(debug.Stack()),
-				Place:    model.Place{File: file, Start: model.Pos{Line: 1, Column: 1}, End: model.Pos{Line: 1, Column: 1}},
-			})
+			r.Diagnostics = append(r.Diagnostics, atTop(file,
+				fmt.Sprintf("understitch itself failed on this garment: %v", fault),
+				"please report this with the spec that causes it\n"+string(debug.Stack())))
 		}
 	}()
 	inspect(r)
@@ -136,7 +129,9 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 		if g == nil || model.Errors(diags) {
 			return false
 		}
-		r.Models = append(r.Models, g)
+		if len(r.Models) == 0 || !o.OneModel {
+			r.Models = append(r.Models, g)
+		}
 		outcomes = append(outcomes, in.Engine.Check(g, h.settings)...)
 		return true
 	}
@@ -165,6 +160,9 @@ func (in *Inspector) eachSize(r *Report, doc *spec.Document, o Options, add func
 	}
 	sizes := doc.Sizes()
 	if len(o.Sizes) > 0 {
+		if missing := notAmong(o.Sizes, sizes); missing != "" {
+			r.Diagnostics = append(r.Diagnostics, lacksSize(r.File, missing, sizes))
+		}
 		sizes = slices.DeleteFunc(slices.Clone(sizes), func(s string) bool { return !slices.Contains(o.Sizes, s) })
 		partial = len(sizes) < len(doc.Sizes())
 		r.Sizes = sizes
@@ -177,35 +175,4 @@ func (in *Inspector) eachSize(r *Report, doc *spec.Document, o Options, add func
 		}
 	}
 	return partial
-}
-
-// houseAbove finds, reads and keeps the house file that holds for a folder.
-func (in *Inspector) houseAbove(dir string) *house {
-	path, ok := spec.FindHouse(dir)
-	if !ok {
-		path = ""
-	}
-	in.mu.Lock()
-	if in.houses == nil {
-		in.houses = map[string]*house{}
-	}
-	h := in.houses[path]
-	if h == nil {
-		h = &house{}
-		in.houses[path] = h
-	}
-	in.mu.Unlock()
-	h.once.Do(func() {
-		var stated *model.House
-		if path != "" {
-			h.spec, h.diags = spec.LoadHouse(path)
-			if h.spec != nil {
-				stated = h.spec.Model()
-			}
-		}
-		var diags []model.Diagnostic
-		h.settings, diags = in.Engine.Settings(stated)
-		h.diags = append(h.diags, diags...)
-	})
-	return h
 }
