@@ -1,0 +1,36 @@
+// Package builtin lists the rules that come with understitch, written out one
+// by one: what is checked can be read here, and a rule that is not listed does
+// not exist.
+package builtin
+
+import (
+	"understitch/rules"
+	"understitch/rules/closures"
+	"understitch/rules/fit"
+	"understitch/rules/notches"
+	"understitch/rules/seams"
+	"understitch/rules/waivers"
+)
+
+// Rules are all rules that are built in, in the order in which a garment is
+// judged.
+func Rules() []*rules.Rule {
+	return []*rules.Rule{
+		&seams.Walk,
+		&seams.DartLegs,
+		&seams.FoldStraight,
+		&seams.EdgeUnused,
+
+		&notches.Match,
+		&notches.OnLine,
+		&notches.Depth,
+
+		closures.TapeCut,
+		closures.Edges,
+
+		fit.TapeMeasure,
+		fit.BodyEase,
+
+		&waivers.Current,
+	}
+}
