@@ -1,0 +1,25 @@
+package report
+
+import "io"
+
+// Format is a way to write a document.
+type Format struct {
+	Name  string // as --format takes it
+	Text  string // what it is for, in a few words
+	Write func(w io.Writer, d *Document, look Look) error
+}
+
+// Look is how a report for people is laid out. Formats for machines take no
+// notice of it.
+type Look struct {
+	Width int  // columns; 0 for 80
+	Color bool // emphasise with colour; nothing is ever told by colour alone
+}
+
+// Formats lists all formats.
+func Formats() []Format {
+	return []Format{
+		{"text", "for reading at the table", writeText},
+		{"json", "for other programs; the schema is in docs/report.schema.json", writeJSON},
+	}
+}

@@ -1,0 +1,134 @@
+package report
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"math"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"understitch/model"
+	"understitch/rules"
+	"understitch/rules/inspect"
+)
+
+// Options say what goes into a document.
+type Options struct {
+	Version string         // of the program
+	Least   rules.Severity // from which a finding keeps the cloth from being cut
+	Closest int            // how many of the passes with least room are listed
+}
+
+// Of makes the document of inspected garments, in the order given.
+func Of(reports []*inspect.Report, o Options) *Document {
+	d := &Document{
+		Version:  Version,
+		Tool:     Tool{"understitch", o.Version},
+		Garments: make([]*Garment, 0, len(reports)),
+		Least:    o.Least,
+	}
+	sources := map[string][]byte{}
+	for _, r := range reports {
+		g := garment(r, o.Closest)
+		d.Garments = append(d.Garments, g)
+		d.Summary.count(g)
+		sources[r.File] = r.Source
+	}
+	d.Source = func(file string) []byte { return sources[file] }
+	return d
+}
+
+func garment(r *inspect.Report, closest int) *Garment {
+	g := &Garment{
+		File:        r.File,
+		Name:        r.Garment,
+		Title:       r.Title,
+		Sizes:       list(r.Sizes),
+		Complete:    r.Complete(),
+		Findings:    []Finding{},
+		Waived:      []Waived{},
+		NotPossible: []NotPossible{},
+		Passed:      r.Result.Passed,
+		Closest:     []Close{},
+		Diagnostics: list(r.Diagnostics),
+		unit:        model.Millimetre,
+	}
+	if len(r.Models) > 0 {
+		g.unit = r.Models[0].Unit
+	}
+	for _, f := range r.Result.Findings {
+		g.Findings = append(g.Findings, g.finding(f))
+	}
+	for _, f := range r.Result.Waived {
+		g.Waived = append(g.Waived, Waived{g.finding(f), Waiver{f.Waiver.Reason, f.Waiver.Until, f.Waiver.Place}})
+	}
+	for _, f := range r.Result.NotPossible {
+		n := NotPossible{f.Rule.Name, f.Subject, f.Reason}
+		if !slices.Contains(g.NotPossible, n) { // the same reason at another level or notch tells nothing new
+			g.NotPossible = append(g.NotPossible, n)
+		}
+	}
+	for _, f := range r.Result.Closest {
+		if fig := figure(f.Outcome); fig != nil && !fig.untouched() && len(g.Closest) < closest {
+			g.Closest = append(g.Closest, Close{f.Rule.Name, f.Subject, list(f.Sizes), f.Size, *fig})
+		}
+	}
+	return g
+}
+
+func (g *Garment) finding(f rules.Finding) Finding {
+	out := Finding{
+		Rule:        f.Rule.Name,
+		Severity:    f.Severity.String(),
+		Subject:     f.Subject,
+		Message:     f.Message,
+		Sizes:       list(f.Sizes),
+		WorstSize:   f.Size,
+		Figure:      figure(f.Outcome),
+		Range:       f.Place,
+		Related:     list(f.Related),
+		Mend:        f.Mend,
+		Fingerprint: fingerprint(filepath.Base(g.File), g.Name, f.Rule.Name, f.Subject, f.Key),
+	}
+	if m := f.Mend; m != nil && m.Edits == nil {
+		out.Mend = &rules.Mend{Title: m.Title, Safe: m.Safe, Edits: []rules.Edit{}}
+	}
+	return out
+}
+
+// figure is an outcome's figure, nil where it has none that can be written
+// down: against a range without an end there is no room to tell.
+func figure(o rules.Outcome) *Figure {
+	for _, v := range []float64{o.Measured, o.Limit, o.Margin} {
+		if math.IsInf(v, 0) || math.IsNaN(v) {
+			return nil
+		}
+	}
+	if !o.Numeric {
+		return nil
+	}
+	return &Figure{o.Measured, o.Limit, o.Margin, string(o.Unit)}
+}
+
+// untouched reports whether all of the room is left: what is exactly as it is
+// meant to be is not a close call.
+func (f *Figure) untouched() bool {
+	const nothing = 1e-9 // of the limit
+	return f.Limit > 0 && math.Abs(f.Measured) <= nothing*f.Limit && f.Margin >= f.Limit*(1-nothing)
+}
+
+// fingerprint tells a finding again after lines have moved or the folder has:
+// it is made of names alone.
+func fingerprint(names ...string) string {
+	sum := sha256.Sum256([]byte(strings.Join(names, "\x00")))
+	return hex.EncodeToString(sum[:12])
+}
+
+// list is never nil, so that it is written as [].
+func list[T any](l []T) []T {
+	if l == nil {
+		return []T{}
+	}
+	return l
+}

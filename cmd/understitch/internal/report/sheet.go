@@ -1,0 +1,111 @@
+package report
+
+import (
+	"io"
+	"strings"
+
+	"github.com/fatih/color"
+
+	"understitch/rules"
+)
+
+// sheet is what a report for people is written on: a column of short tags, and
+// beside it text that is wrapped to the width.
+type sheet struct {
+	w     io.Writer
+	err   error // the first that writing met
+	width int
+	color bool
+}
+
+const (
+	indent    = 4
+	tagColumn = 10
+	narrowest = 30 // below it wrapping makes things worse
+)
+
+func newSheet(w io.Writer, look Look) *sheet {
+	columns := look.Width
+	if columns == 0 {
+		columns = 80
+	}
+	return &sheet{w: w, width: max(columns, narrowest), color: look.Color}
+}
+
+func (s *sheet) line(text string) {
+	if s.err == nil {
+		_, s.err = io.WriteString(s.w, strings.TrimRight(text, " ")+"\n")
+	}
+}
+
+// seam is the line between garments: a row of running stitches.
+func (s *sheet) seam() {
+	s.line(strings.Repeat("- ", s.width/2))
+}
+
+// plain writes a wrapped text from the left edge.
+func (s *sheet) plain(text string, paint ...color.Attribute) {
+	for _, l := range Wrap(Clean(text), s.width) {
+		s.line(s.paint(l, paint...))
+	}
+}
+
+// entry writes a tag and its text.
+func (s *sheet) entry(tag, text string, paint ...color.Attribute) {
+	s.hang(strings.Repeat(" ", indent), tag, tagColumn, text, paint...)
+}
+
+// hang writes lead and tag, and the text wrapped in the column after them.
+func (s *sheet) hang(lead, tag string, column int, text string, paint ...color.Attribute) {
+	tag = Clean(tag)
+	left := Columns(lead) + column
+	lines := Wrap(Clean(text), s.width-left)
+	gap := max(column-Columns(tag), 1)
+	if gap == 1 && column-Columns(tag) < 1 {
+		lines = Wrap(tag+" "+Clean(text), s.width-Columns(lead))
+		for _, l := range lines {
+			s.line(lead + l)
+			lead = strings.Repeat(" ", left)
+		}
+		return
+	}
+	head := lead + s.paint(tag, paint...) + strings.Repeat(" ", gap)
+	for _, l := range lines {
+		s.line(head + l)
+		head = strings.Repeat(" ", left)
+	}
+}
+
+// exactly writes lines as they are, in the text column.
+func (s *sheet) exactly(lines ...string) {
+	for _, l := range lines {
+		s.line(strings.Repeat(" ", indent+tagColumn) + l)
+	}
+}
+
+func (s *sheet) paint(text string, attributes ...color.Attribute) string {
+	if !s.color || len(attributes) == 0 || text == "" {
+		return text
+	}
+	c := color.New(attributes...)
+	c.EnableColor() // what is decided for this writer counts, not what stands in the environment
+	return c.Sprint(text)
+}
+
+// inkOf is the colour of a severity.
+func inkOf(severity string) []color.Attribute {
+	switch severity {
+	case rules.Error.String():
+		return []color.Attribute{color.Bold, color.FgRed}
+	case rules.Warning.String():
+		return []color.Attribute{color.Bold, color.FgYellow}
+	}
+	return []color.Attribute{color.Bold, color.FgCyan}
+}
+
+// ink is the colour of a ruling.
+func (r Ruling) ink() []color.Attribute {
+	return [][]color.Attribute{
+		{color.Bold, color.FgGreen}, {color.Bold, color.FgYellow}, {color.Bold, color.FgRed},
+	}[r]
+}

@@ -1,0 +1,244 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"github.com/fatih/color"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+// Advice is the one line that says what the program is not.
+const Advice = "Advice, not authority: fit, medical or protective garments and load-carrying costume need a qualified person and a toile."
+
+// writeText writes the report that is read at the cutting table: the ruling
+// first, then for each garment its faults, what came closest, what was accepted
+// and what could not be checked.
+func writeText(w io.Writer, d *Document, look Look) error {
+	if len(d.Garments) == 0 {
+		return nil
+	}
+	s := newSheet(w, look)
+	verdict := d.Verdict()
+	s.plain(shout(verdict), verdict.Ruling.ink()...)
+	for _, g := range d.Garments {
+		s.line("")
+		if len(d.Garments) > 1 {
+			s.seam()
+		}
+		s.garment(d, g)
+	}
+	s.line("")
+	if len(d.Garments) > 1 {
+		s.seam()
+		s.total(d)
+	}
+	s.footing(d)
+	return s.err
+}
+
+// shout is the verdict as the first line has it.
+func shout(v Verdict) string {
+	text := strings.ToUpper(v.Ruling.String())
+	if v.Reasons != "" {
+		text += ": " + v.Reasons
+	}
+	return text
+}
+
+func (s *sheet) garment(d *Document, g *Garment) {
+	title := g.File
+	if g.Title != "" {
+		title += ": " + g.Title
+	}
+	s.plain(title, color.Bold)
+	about := Count(g.Passed, "check", "checks") + " passed"
+	if len(g.Sizes) > 0 {
+		about += "; " + sizesText(g.Sizes)
+	}
+	if len(d.Garments) > 1 {
+		verdict := g.Verdict(d.Least)
+		s.plain(verdict.String(), verdict.Ruling.ink()...)
+	}
+	s.whichForbid(d, g)
+	if g.Complete || g.Passed > 0 {
+		s.plain(about)
+	}
+	s.unread(g)
+	for i, f := range g.Findings {
+		s.line("")
+		s.finding(d, g, i+1, f)
+	}
+	s.closest(g)
+	s.waived(g)
+	s.undone(g)
+}
+
+// whichForbid points to the findings that forbid cutting where others stand
+// between them: findings come in the order of the spec.
+func (s *sheet) whichForbid(d *Document, g *Garment) {
+	var numbers []string
+	for i, f := range g.Findings {
+		if severity, _ := rules.SeverityNamed(f.Severity); severity >= d.Least {
+			numbers = append(numbers, fmt.Sprint(i+1))
+		}
+	}
+	if len(numbers) > 0 && len(numbers) < len(g.Findings) {
+		s.plain("what forbids it: number " + strings.Join(numbers, ", "))
+	}
+}
+
+func sizesText(sizes []string) string {
+	const most = 12 // more are wearers, and too many to name
+	if len(sizes) > most {
+		return fmt.Sprintf("%d sizes or wearers, %s to %s", len(sizes), sizes[0], sizes[len(sizes)-1])
+	}
+	if len(sizes) == 1 {
+		return "size " + sizes[0]
+	}
+	return "sizes " + strings.Join(sizes, ", ")
+}
+
+func (s *sheet) unread(g *Garment) {
+	for _, diag := range g.Diagnostics {
+		where := fmt.Sprintf("line %d", diag.Place.Start.Line)
+		if diag.Place.File != g.File {
+			where = diag.Place.String()
+		}
+		s.entry(where, Sentence(diag), inkOf(diag.Severity)...)
+	}
+}
+
+// Sentence is what a diagnostic says, in one run of text.
+func Sentence(d model.Diagnostic) string {
+	if d.Detail == "" {
+		return d.Summary
+	}
+	first, n := utf8.DecodeRuneInString(d.Detail)
+	return d.Summary + ". " + string(unicode.ToUpper(first)) + d.Detail[n:]
+}
+
+func (s *sheet) finding(d *Document, g *Garment, number int, f Finding) {
+	lead := fmt.Sprintf("%2d  ", number)
+	s.hang(lead, strings.ToUpper(f.Severity), tagColumn, f.Subject+" ("+f.Rule+")", inkOf(f.Severity)...)
+	s.entry("", f.Message)
+	if f.Figure != nil {
+		s.entry("figure", g.figureText(f.Figure))
+	}
+	if len(f.Sizes) > 1 || (len(f.Sizes) == 1 && len(g.Sizes) > 1) {
+		s.entry("shows in", sizesAndWorst(g, f))
+	}
+	s.entry("look at", f.Range.String())
+	if d.Source != nil {
+		s.exactly(excerpt(d.Source(f.Range.File), f.Range, s.width-indent-tagColumn)...)
+	}
+	for _, r := range f.Related {
+		s.entry("see also", r.Place.String()+" "+r.Message)
+	}
+	if f.Mend != nil {
+		s.entry("put right", f.Mend.Title)
+	}
+}
+
+// figureText is a finding's figure against its limit.
+func (g *Garment) figureText(f *Figure) string {
+	return g.show(f.Measured, f.Unit) + ", where the limit is " + g.show(f.Limit, f.Unit)
+}
+
+func sizesAndWorst(g *Garment, f Finding) string {
+	text := strings.Join(f.Sizes, ", ")
+	if len(f.Sizes) == len(g.Sizes) && len(f.Sizes) > 3 {
+		text = "all of them"
+	}
+	if len(f.Sizes) > 1 && f.WorstSize != "" && f.Figure != nil {
+		text += "; worst in " + f.WorstSize
+	}
+	return text
+}
+
+func (s *sheet) closest(g *Garment) {
+	if len(g.Closest) == 0 {
+		return
+	}
+	s.line("")
+	s.plain("Closest calls, of those that passed: room left, and where", color.Bold)
+	for _, c := range g.Closest {
+		text := fmt.Sprintf("%s (%s: %s, limit %s", c.Subject, c.Rule, g.show(c.Measured, c.Unit), g.show(c.Limit, c.Unit))
+		if len(g.Sizes) > 1 && c.WorstSize != "" {
+			text += "; tightest in " + c.WorstSize
+		}
+		s.entry(g.show(c.Margin, c.Unit), text+")")
+	}
+}
+
+func (s *sheet) waived(g *Garment) {
+	if len(g.Waived) == 0 {
+		return
+	}
+	s.line("")
+	s.plain("Looked at and accepted", color.Bold)
+	for _, w := range g.Waived {
+		reason := w.Waiver.Reason
+		if w.Waiver.Until != "" {
+			reason += " (until " + w.Waiver.Until + ")"
+		}
+		s.entry(w.Severity, w.Subject+" ("+w.Rule+")")
+		s.entry("", w.Message)
+		s.entry("because", reason)
+	}
+}
+
+func (s *sheet) undone(g *Garment) {
+	if len(g.NotPossible) == 0 {
+		return
+	}
+	s.line("")
+	s.plain("Could not be checked, and why", color.Bold)
+	groups := byReason(g.NotPossible)
+	for _, u := range groups {
+		text := u.reason
+		if len(u.subjects) > 0 {
+			text += ": " + strings.Join(u.subjects, ", ")
+		}
+		s.hang(strings.Repeat(" ", indent), "", 0, text+" ("+strings.Join(u.rules, ", ")+")")
+	}
+	if names := drawable(groups); len(names) > 0 {
+		s.hang(strings.Repeat(" ", indent), "", 0, "A drawing would add: "+strings.Join(names, ", ")+".")
+	}
+}
+
+func (s *sheet) total(d *Document) {
+	var n [3]int
+	for _, g := range d.Garments {
+		n[g.Verdict(d.Least).Ruling]++
+	}
+	s.plain(fmt.Sprintf("Together %d garments: %d may be cut, %d must not be, %d cannot be told.",
+		len(d.Garments), n[MayCut], n[DoNotCut], n[CannotSay]), color.Bold)
+	t := d.Summary
+	s.plain(fmt.Sprintf("%s, %s, %s; %s passed, %d accepted, %d not possible.",
+		Count(t.Errors, "error", "errors"), Count(t.Warnings, "warning", "warnings"), Count(t.Notes, "note", "notes"),
+		Count(t.Passed, "check", "checks"), t.Waived, t.NotPossible))
+}
+
+func (s *sheet) footing(d *Document) {
+	if d.Summary.Errors+d.Summary.Warnings+d.Summary.Notes > 0 {
+		s.plain("\"understitch explain RULE\" tells why a rule is there and how it is reckoned.")
+	}
+	s.plain(Advice)
+}
+
+// show writes a figure in its unit, lengths in the unit of the spec.
+func (g *Garment) show(v float64, unit string) string {
+	switch rules.Unit(unit) {
+	case rules.Millimetres:
+		return (&model.Garment{Unit: g.unit}).Show(v)
+	case rules.Degrees:
+		return model.Decimal(v, 1) + "°"
+	}
+	return model.Decimal(v, 3)
+}

@@ -1,0 +1,141 @@
+package tables
+
+import (
+	"understitch/model"
+	"understitch/model/measured"
+)
+
+// garment adds all rows, in the order of the spec.
+func (t *table) garment(g *model.Garment) {
+	for _, l := range g.Layers {
+		t.heading(0, l.Name)
+		for _, level := range g.Levels {
+			t.length(1, "girth at "+level.Name, func(s measured.Size) *float64 { return at(s.Layers[l.Name].Girth, level) })
+		}
+		for _, p := range l.Pieces {
+			t.piece(g, p)
+		}
+	}
+	t.seams(g)
+	t.nests(g)
+	t.closures(g)
+	t.runs(g)
+	t.notions(g)
+}
+
+func (t *table) piece(g *model.Garment, p *model.Piece) {
+	in := func(s measured.Size) measured.Piece { return s.Layers[p.Layer.Name].Pieces[p.Name] }
+	t.heading(1, p.Name)
+	for _, level := range g.Levels {
+		t.length(2, "across at "+level.Name, func(s measured.Size) *float64 { return at(in(s).Width, level) })
+	}
+	for _, e := range p.Edges {
+		t.length(2, "edge "+e.Name, func(s measured.Size) *float64 { return in(s).Edges[e.Name].Length })
+		if len(e.Mouths()) > 0 {
+			t.length(3, "darts closed", func(s measured.Size) *float64 { return in(s).Edges[e.Name].SewnLength })
+		}
+		t.length(3, "allowance", func(s measured.Size) *float64 { return in(s).Edges[e.Name].Allowance })
+	}
+	for _, d := range p.Darts {
+		t.length(2, "dart "+d.Name+", intake", func(s measured.Size) *float64 { return in(s).Darts[d.Name].Intake })
+		for i, leg := range []string{"one leg", "the other leg"} {
+			t.length(3, leg, func(s measured.Size) *float64 { return side(in(s).Darts[d.Name].Legs, i) })
+		}
+	}
+	for _, n := range p.Notches {
+		t.length(2, "notch "+n.Name+", along "+n.On.Name, func(s measured.Size) *float64 { return in(s).Notches[n.Name].At })
+		t.length(3, "across on the paper", func(s measured.Size) *float64 { return in(s).Notches[n.Name].X })
+		t.length(3, "down on the paper", func(s measured.Size) *float64 { return in(s).Notches[n.Name].Y })
+	}
+	t.length(2, "round the outline", func(s measured.Size) *float64 { return in(s).Perimeter })
+	t.area(2, "area", func(s measured.Size) *float64 { return in(s).Area })
+}
+
+func (t *table) seams(g *model.Garment) {
+	t.heading(0, "seams")
+	for _, x := range g.Seams {
+		t.pair(x.Name, func(s measured.Size) measured.Pair { return s.Seams[x.Name] })
+	}
+	t.heading(0, "shared edges")
+	for _, x := range g.Shares {
+		t.pair(x.Name, func(s measured.Size) measured.Pair { return s.Shares[x.Name] })
+	}
+}
+
+// pair adds the two sides of a seam and which way they run.
+func (t *table) pair(name string, of func(measured.Size) measured.Pair) {
+	way := ""
+	if p := of(t.sizes[0]); p.Way != "" {
+		way = "  (the second side runs " + p.Way + " the first as drawn; found by " + p.FoundBy + ")"
+	}
+	t.heading(1, name+way)
+	t.length(2, "first side", func(s measured.Size) *float64 { return side(of(s).Sides, 0) })
+	t.length(2, "second side", func(s measured.Size) *float64 { return side(of(s).Sides, 1) })
+	t.length(2, "first less second", func(s measured.Size) *float64 { return of(s).Difference })
+}
+
+func (t *table) nests(g *model.Garment) {
+	t.heading(0, "room between layers")
+	for _, n := range g.Nests {
+		t.heading(1, n.Name)
+		for _, level := range g.Levels {
+			t.length(2, "at "+level.Name, func(s measured.Size) *float64 { return at(s.Nests[n.Name].Clearance, level) })
+		}
+		t.length(2, "least anywhere between", func(s measured.Size) *float64 { return s.Nests[n.Name].Least })
+		t.length(2, "inner stands outside by at most", func(s measured.Size) *float64 { return s.Nests[n.Name].Outside })
+	}
+}
+
+func (t *table) closures(g *model.Garment) {
+	t.heading(0, "closures")
+	for _, c := range g.Closures {
+		t.pair(c.Name, func(s measured.Size) measured.Pair { return s.Closures[c.Name].Pair })
+		t.length(2, "closed, across", func(s measured.Size) *float64 { return s.Closures[c.Name].Across })
+	}
+}
+
+func (t *table) runs(g *model.Garment) {
+	t.heading(0, "runs over the pattern")
+	for _, m := range g.Measures {
+		of := func(s measured.Size) measured.Run { return s.Runs[m.Name] }
+		t.heading(1, m.Name)
+		parts := of(t.sizes[0]).Parts
+		for i, part := range parts {
+			t.length(2, part.Item, func(s measured.Size) *float64 {
+				if p := of(s).Parts; i < len(p) {
+					return &p[i].Length
+				}
+				return nil
+			})
+		}
+		t.length(2, "in all", func(s measured.Size) *float64 { return of(s).Total })
+		t.length(2, "on the body", func(s measured.Size) *float64 { return of(s).Body })
+	}
+}
+
+func (t *table) notions(g *model.Garment) {
+	t.heading(0, "elastic")
+	for _, x := range g.Elastics {
+		t.length(1, x.Name+", its own length", func(s measured.Size) *float64 { return s.Elastics[x.Name].Length })
+		t.length(1, x.Name+", the edges", func(s measured.Size) *float64 { return s.Elastics[x.Name].Edges })
+	}
+	t.heading(0, "bones")
+	for _, x := range g.Bones {
+		t.length(1, x.Name+", its own length", func(s measured.Size) *float64 { return s.Bones[x.Name].Length })
+		t.length(1, x.Name+", the line it lies along", func(s measured.Size) *float64 { return s.Bones[x.Name].Along })
+	}
+}
+
+func at(levels measured.Levels, level *model.Level) *float64 {
+	if v, ok := levels[level.Name]; ok {
+		return &v
+	}
+	return nil
+}
+
+func side(pair *[2]float64, i int) *float64 {
+	if pair == nil {
+		return nil
+	}
+	return &pair[i]
+}
