@@ -38,6 +38,8 @@ func TestNearestCases(t *testing.T) {
 		{"centre of an ellipse", fullEllipse(170, 110), pt(0, 0), 110},
 		{"focus of an ellipse", fullEllipse(50, 30), pt(40, 0), 10},
 		{"straight above an ellipse", fullEllipse(170, 110), pt(0, -115), 5},
+		{"straight below an ellipse", fullEllipse(170, 110), pt(0, 110.05), 0.05},
+		{"a little below an ellipse", fullEllipse(170.05, 110.05), pt(0, 110), 0.05},
 		{"straight beside an ellipse", fullEllipse(170, 110), pt(171, 0), 1},
 		{"beyond an end", Polyline(pt(0, 0), pt(10, 0)), pt(13, 4), 5},
 		{"focus of a parabola", New(quadratic(pt(-100, 100), pt(0, -100), pt(100, 100))), pt(0, 25), 25},

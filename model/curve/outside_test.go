@@ -79,6 +79,7 @@ func TestOutsideCases(t *testing.T) {
 		{"half out", box, Polyline(pt(10, 30), pt(10, -7)), 7, -7},
 		{"past a corner", box, Polyline(pt(50, 30), pt(103, 64)), 5, -5},
 		{"bulge between ends inside", box, New(quadratic(pt(10, 10), pt(50, -30), pt(90, 10))), 10, -10},
+		{"slight bulge between ends inside", box, New(quadratic(pt(10, 0.5), pt(50, -1.5), pt(90, 0.5))), 0.5, -0.5},
 		{"wholly outside", box, Polyline(pt(10, -3), pt(90, -3)), 3, -3},
 		{"concentric inside", disc, circle(49.5), 0, 0.5},
 		{"concentric outside", disc, circle(52), 2, -2},
