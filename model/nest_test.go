@@ -72,19 +72,30 @@ func TestClearance(t *testing.T) {
 }
 
 func TestDartsBetween(t *testing.T) {
-	g := build(t, lined)
 	for _, c := range []struct {
-		name        string
-		top, bottom float64
-		want        float64
+		name, from, to string
+		change         [2]string
+		want           float64
 	}{
-		{"all of it", 0, 200, 30},
-		{"above the dart", 0, 80, 0},
-		{"the upper half", 80, 120, 15},
-		{"the lower end", 180, 200, 15},
+		{"all of it", "bust", "waist", [2]string{}, 30},
+		{"above the dart", "bust", "under", [2]string{}, 0},
+		{"the upper half", "under", "mid", [2]string{}, 15},
+		{"the lower end", "low", "waist", [2]string{}, 15},
+		{"the shell has one too", "bust", "waist", [2]string{"[0, 0]] }\n  }\n}\nlayer \"lining\"",
+			"[0, 0]] }\n    dart \"waist\" {\n      centre = [9, 16]\n      intake = 2\n      up = 8\n      down = 4\n    }\n  }\n}\nlayer \"lining\""}, 10},
+		{"not in one frame", "bust", "waist", [2]string{"piece \"front\" {\n    fold = centre\n    edge \"top\"    { line = [[0, 0], [20",
+			"piece \"front\" {\n    fold = centre\n    levels = { bust = 0, waist = 20 }\n    edge \"top\"    { line = [[0, 0], [20"}, 30},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			most, err := g.Nests[0].DartsBetween(c.top, c.bottom)
+			require.Contains(t, lined, c.change[0])
+			src := strings.Replace(lined, c.change[0], c.change[1], 1)
+			src += "level \"under\" { y = 8 }\nlevel \"mid\" { y = 12 }\nlevel \"low\" { y = 18 }\n"
+			g := build(t, src)
+			named := map[string]*model.Level{}
+			for _, l := range g.Levels {
+				named[l.Name] = l
+			}
+			most, err := g.Nests[0].DartsBetween(named[c.from], named[c.to])
 			require.NoError(t, err)
 			require.InDelta(t, c.want, most, 1e-6)
 		})

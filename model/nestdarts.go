@@ -3,22 +3,34 @@ package model
 import "math"
 
 // DartsBetween is the most that the inner piece's darts take out of its width
-// more than the outer's do, at any height from top to bottom of their common
-// frame; nothing where they take out less. The inner piece may stand out by as
-// much as it lies on the paper. Between two ends of darts what they take out
-// runs evenly enough that the heights of those ends and midway decide.
-func (n *Nest) DartsBetween(top, bottom float64) (float64, error) {
-	heights := pair{n.Outer, n.Inner}.heights(top, bottom)
+// more than the outer's do, at any height between two levels; nothing where
+// they take out less. By so much the inner piece may stand out as it lies on
+// the paper. Where the pieces are not drawn in one frame no heights of the two
+// belong together, and the inner piece's darts count in full. Between two ends
+// of darts what they take out runs evenly enough that the heights of those ends
+// and midway decide.
+func (n *Nest) DartsBetween(from, to *Level) (float64, error) {
+	top, okTop := n.Inner.LevelY(from)
+	bottom, okBottom := n.Inner.LevelY(to)
+	if !okTop || !okBottom {
+		return 0, missing("%s does not reach both the %s and the %s level", n.Inner.Address(), from.Name, to.Name)
+	}
 	most := 0.0
 	at := func(y float64) error {
-		outer, err := n.Outer.widthAt(y)
-		if err != nil {
-			return err
+		w, err := n.Inner.widthAt(y)
+		taken := w.Gross - w.Net
+		if err == nil && n.OneFrame() {
+			w, err = n.Outer.widthAt(y)
+			taken -= w.Gross - w.Net
 		}
-		inner, err := n.Inner.widthAt(y)
-		most = math.Max(most, inner.Gross-inner.Net-(outer.Gross-outer.Net))
+		most = math.Max(most, taken)
 		return err
 	}
+	both := pair{n.Outer, n.Inner}
+	if !n.OneFrame() {
+		both[0] = n.Inner
+	}
+	heights := both.heights(top, bottom)
 	for i, y := range heights {
 		if err := at(y); err != nil {
 			return 0, err
