@@ -27,6 +27,7 @@ func TestNearestAgainstSamples(t *testing.T) {
 }
 
 func TestNearestCases(t *testing.T) {
+	outer := fullEllipse(170.05, 110.05).segs[0]
 	circle := fullEllipse(50, 50)
 	tests := []struct {
 		name string
@@ -38,7 +39,7 @@ func TestNearestCases(t *testing.T) {
 		{"centre of an ellipse", fullEllipse(170, 110), pt(0, 0), 110},
 		{"focus of an ellipse", fullEllipse(50, 30), pt(40, 0), 10},
 		{"straight above an ellipse", fullEllipse(170, 110), pt(0, -115), 5},
-		{"straight below an ellipse", fullEllipse(170, 110), pt(0, 110.05), 0.05},
+		{"straight below an ellipse", fullEllipse(170, 110), outer.at(0.5), 0.05},
 		{"a little below an ellipse", fullEllipse(170.05, 110.05), pt(0, 110), 0.05},
 		{"straight beside an ellipse", fullEllipse(170, 110), pt(171, 0), 1},
 		{"beyond an end", Polyline(pt(0, 0), pt(10, 0)), pt(13, 4), 5},
