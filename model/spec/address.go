@@ -206,26 +206,26 @@ func (b *drafter) mark(e hclsyntax.Expression, edges ...*model.Edge) model.Mark 
 		m.Kind = model.AtLevel
 		return m
 	}
-	known := append([]string{"start", "end"}, namesOf(b.g.Levels, levelName)...)
-	complete := true
 	for _, x := range edges {
 		if x == nil {
-			complete = false
-			continue
+			return m // what the edge may have is not known
 		}
 		for _, notch := range x.Piece.Notches {
 			if notch.On == x && notch.Name == name {
 				m.Kind, m.Notch = model.AtNotch, name
 				return m
 			}
+		}
+	}
+	known := append([]string{"start", "end"}, namesOf(b.g.Levels, levelName)...)
+	for _, x := range edges {
+		for _, notch := range x.Piece.Notches {
 			if notch.On == x && !slices.Contains(known, notch.Name) {
 				known = append(known, notch.Name)
 			}
 		}
 	}
-	if complete {
-		b.nothing(e, "level or notch", "", name, known)
-	}
+	b.nothing(e, "level or notch", "", name, known)
 	return m
 }
 
@@ -259,6 +259,9 @@ func (b *drafter) stretches(e hclsyntax.Expression) []model.Stretch {
 	members := items(e)
 	out := make([]model.Stretch, 0, len(members))
 	for _, x := range members {
+		if b.full() {
+			break
+		}
 		if st := b.stretch(x); st.Edge != nil {
 			out = append(out, st)
 		}

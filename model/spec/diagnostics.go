@@ -20,6 +20,10 @@ type faults struct {
 	failed bool // whether any of them is an error
 }
 
+// full reports whether there are more faults than anyone will see, so that
+// looking for further ones is in vain.
+func (f *faults) full() bool { return len(f.list) >= 10*maxFaults }
+
 // fault reports an error. The detail says what to do about it and may be
 // empty.
 func (f *faults) fault(r hcl.Range, detail, format string, args ...any) {
@@ -34,7 +38,7 @@ func (f *faults) warn(r hcl.Range, detail, format string, args ...any) {
 
 func (f *faults) put(severity string, r hcl.Range, detail, summary string) {
 	d := model.Diagnostic{Severity: severity, Summary: summary, Detail: detail, Place: place(r)}
-	if len(f.list) > 10*maxFaults || slices.Contains(f.list, d) {
+	if f.full() || slices.Contains(f.list, d) {
 		return
 	}
 	f.list = append(f.list, d)

@@ -61,6 +61,9 @@ func (b *drafter) through(how string, e hclsyntax.Expression) *curve.Path {
 	}
 	pts := make([]curve.Point, 0, len(list.Exprs))
 	for _, x := range list.Exprs {
+		if b.full() {
+			return nil
+		}
 		p, good := b.point(x)
 		ok = ok && good
 		pts = append(pts, p)

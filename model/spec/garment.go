@@ -105,6 +105,9 @@ func (b *drafter) draftValues() {
 		}
 	}
 	for i := range list {
+		if b.full() {
+			return
+		}
 		b.reckon(&list[i])
 	}
 }

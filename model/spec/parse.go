@@ -1,6 +1,7 @@
 package spec
 
 import (
+	"bytes"
 	"fmt"
 	"strings"
 
@@ -108,9 +109,10 @@ func reword(d *hcl.Diagnostic, name string, src []byte, f *faults) {
 // looks backward for the nearest line that begins with the name.
 func firstOf(src []byte, name string, before int) string {
 	for at := lineStart(src, before); at > 0; {
-		at = lineStart(src, at-1)
-		line := strings.TrimSpace(string(src[at:before]))
-		if rest, ok := strings.CutPrefix(line, name); ok && strings.HasPrefix(strings.TrimSpace(rest), "=") {
+		end := at - 1
+		at = lineStart(src, end)
+		line := bytes.TrimSpace(src[at:end])
+		if rest, ok := bytes.CutPrefix(line, []byte(name)); ok && bytes.HasPrefix(bytes.TrimSpace(rest), []byte("=")) {
 			return fmt.Sprintf("The first stands on line %d.", lineAt(src, at))
 		}
 	}

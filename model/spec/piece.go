@@ -120,37 +120,6 @@ func (b *drafter) piece(c *block, l *model.Layer) {
 	}
 }
 
-// takePoints takes down a piece's points and reckons each, in any order.
-func (b *drafter) takePoints(c *block) {
-	b.points = map[string]*pointValue{}
-	if c == nil {
-		return
-	}
-	list := make([]pointValue, len(c.inOrder))
-	n := 0
-	for _, a := range c.inOrder {
-		pair, ok := a.Expr.(*hclsyntax.TupleConsExpr)
-		switch {
-		case a.Name == "draft" || a.Name == "body" || a.Name == piName:
-			b.fault(a.NameRange, "The word means something else in expressions.", "a point cannot be called %s", a.Name)
-			continue
-		case !ok || len(pair.Exprs) != 2:
-			b.fault(a.Expr.Range(), "Write "+a.Name+" = [x, y].", "a point is meant here")
-			b.tell(b.scope.piece + " " + a.Name) // those who use it need not say so again
-			continue
-		}
-		p := &list[n]
-		n++
-		*p = pointValue{attr: a,
-			x: value{name: a.Name + ".x", expr: pair.Exprs[0], at: a.SrcRange},
-			y: value{name: a.Name + ".y", expr: pair.Exprs[1], at: a.SrcRange}}
-		b.points[a.Name] = p
-	}
-	for i := range list[:n] {
-		b.pointAt(&list[i])
-	}
-}
-
 func (b *drafter) grain(e hclsyntax.Expression, p *model.Piece) {
 	list, ok := e.(*hclsyntax.TupleConsExpr)
 	if !ok || len(list.Exprs) != 2 {

@@ -170,6 +170,9 @@ func (d *Document) namedSizes(s *scope, e hclsyntax.Expression, own []*block) {
 		s.fault(e.Range(), "", "the list of sizes is empty")
 	}
 	for _, item := range list {
+		if s.full() {
+			return
+		}
 		if _, number := item.(*hclsyntax.LiteralValueExpr); number {
 			r := item.Range()
 			s.fault(r, fmt.Sprintf("Write it in quotes: \"%s\".", d.src[r.Start.Byte:r.End.Byte]), "text in quotes is meant here")

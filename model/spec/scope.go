@@ -182,7 +182,7 @@ func (s *scope) measure(e *hclsyntax.ScopeTraversalExpr, name string) (float64, 
 			detail = minusHint
 		case near != "":
 			detail = "The nearest measure stated is body." + near + "."
-		case len(known) == 0:
+		case len(s.body) == 0:
 			detail = "No body measures are stated: write a body block, or size blocks."
 		}
 		of := ""
@@ -218,7 +218,7 @@ func (s *scope) unknownDraft(e *hclsyntax.ScopeTraversalExpr, name string) {
 		detail = minusHint
 	case nearest(name, known) != "":
 		detail = "The nearest known value is draft." + nearest(name, known) + "."
-	case len(known) == 0:
+	case len(s.draft) == 0:
 		detail = "There is no draft block that states it."
 	}
 	s.fault(e.SrcRange, detail, "draft.%s is not stated", name)

@@ -69,8 +69,13 @@ func title(kind, name string) string {
 // grower checks the words of a parsed file and keeps its blocks.
 type grower struct {
 	*faults
-	root *shape
+	root   *shape
+	blocks int // so far
 }
+
+// maxBlocks is how many blocks a file may have. A garment of a hundred pieces,
+// each with ten edges and ten notches, has some two thousand.
+const maxBlocks = 5000
 
 func (g *grower) grow(body *hclsyntax.Body, sh *shape, b *block) {
 	b.attrs = body.Attributes
@@ -84,6 +89,9 @@ func (g *grower) grow(body *hclsyntax.Body, sh *shape, b *block) {
 		})
 	} else {
 		for name, a := range b.attrs {
+			if g.full() {
+				return
+			}
 			if !slices.Contains(sh.needs, name) && !slices.Contains(sh.may, name) {
 				g.unknownAttr(a, sh, b)
 			}
@@ -98,6 +106,12 @@ func (g *grower) grow(body *hclsyntax.Body, sh *shape, b *block) {
 		b.blocks = make([]*block, 0, len(body.Blocks))
 	}
 	for _, src := range body.Blocks {
+		if g.blocks++; g.blocks == maxBlocks {
+			g.fault(src.TypeRange, "", "the file has more than %d blocks", maxBlocks)
+		}
+		if g.blocks >= maxBlocks || g.full() {
+			return
+		}
 		g.inner(src, sh, b)
 	}
 }

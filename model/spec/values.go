@@ -10,7 +10,6 @@ import (
 	"github.com/zclconf/go-cty/cty"
 
 	"understitch/model"
-	"understitch/model/curve"
 )
 
 // farthest is the longest length and the farthest coordinate that a garment
@@ -209,11 +208,18 @@ type entry struct {
 	value   hclsyntax.Expression
 }
 
+// maxEntries is how many lines such a map may have.
+const maxEntries = 200
+
 // entries reads a map with names for keys, in the order of the file.
 func (s *scope) entries(e hclsyntax.Expression) []entry {
 	object, ok := e.(*hclsyntax.ObjectConsExpr)
 	if !ok {
 		s.fault(e.Range(), "Write { name = figure }.", "figures by name are meant here")
+		return nil
+	}
+	if len(object.Items) > maxEntries {
+		s.fault(e.Range(), "", "more than %d figures by name", maxEntries)
 		return nil
 	}
 	list := make([]entry, 0, len(object.Items))
@@ -242,62 +248,12 @@ func (s *scope) entries(e hclsyntax.Expression) []entry {
 	return list
 }
 
-// point reads [x, y] or the name of a point.
-func (s *scope) point(e hclsyntax.Expression) (curve.Point, bool) {
-	switch e := e.(type) {
-	case *hclsyntax.TupleConsExpr:
-		if len(e.Exprs) == 2 {
-			x, y := s.length(e.Exprs[0], signed), s.length(e.Exprs[1], signed)
-			return curve.Point{X: x, Y: y}, model.Known(x) && model.Known(y)
-		}
-	case *hclsyntax.ScopeTraversalExpr:
-		words, n := steps(e)
-		if n != 1 {
-			break
-		}
-		p := s.points[words[0]]
-		if p == nil {
-			s.unknownPoint(e, words[0])
-			return curve.Point{}, false
-		}
-		return s.pointAt(p)
-	}
-	s.fault(e.Range(), "Write [x, y], or a point's name.", "a point is meant here")
-	return curve.Point{}, false
-}
-
-func (s *scope) unknownPoint(e hclsyntax.Expression, name string) {
-	if !s.tell(s.piece + " " + name) {
-		return
-	}
-	detail := ""
-	if near := nearest(name, sortedKeys(s.points)); near != "" {
-		detail = "The nearest known point is " + near + "."
-	} else if len(s.points) == 0 {
-		detail = "This piece has no points block."
-	}
-	s.fault(e.Range(), detail, "there is no point %s", name)
-}
-
-// pointAt reckons a named point, in millimetres.
-func (s *scope) pointAt(p *pointValue) (curve.Point, bool) {
-	x, okX := s.reckon(&p.x)
-	y, okY := s.reckon(&p.y)
-	if !okX || !okY {
-		return curve.Point{}, false
-	}
-	x, y = x*s.unit.Millimetre, y*s.unit.Millimetre
-	if d := max(math.Abs(x), math.Abs(y)); d > farthest {
-		if s.tell(s.piece + " " + p.attr.Name + " is far") {
-			s.fault(p.attr.SrcRange, "Nothing in a garment is longer than 20 m; is the unit right?",
-				"point %s lies %s off", p.attr.Name, s.metres(d))
-		}
-		return curve.Point{}, false
-	}
-	return curve.Point{X: x, Y: y}, true
-}
-
+// sortedKeys are the names in a map, for the nearest to be found among them:
+// none where there are too many for that.
 func sortedKeys[K cmp.Ordered, V any](m map[K]V) []K {
+	if len(m) > maxCandidates {
+		return nil
+	}
 	keys := make([]K, 0, len(m))
 	for k := range m {
 		keys = append(keys, k)

@@ -138,9 +138,14 @@ var bodyMeasures = []string{
 	"height",
 }
 
+// maxCandidates is how many words are tried. Who has more names than that is
+// not helped by a near one, and would wait for it.
+const maxCandidates = 1000
+
 // nearest is the candidate closest to a word in spelling, or "" when none is
 // close enough to be what was meant. The first of equals wins.
 func nearest(word string, candidates []string) string {
+	candidates = candidates[:min(len(candidates), maxCandidates)]
 	best, least := "", 1+max(1, (len(word)+1)/3)
 	for _, c := range candidates {
 		if c == word {
