@@ -27,7 +27,7 @@ func newExplain(w *world) *cobra.Command {
 		RunE: func(_ *cobra.Command, args []string) error {
 			for _, r := range builtin.Rules() {
 				if r.Name == args[0] {
-					_, err := fmt.Fprint(w.stdout, explanation(r, w.look("never").Width))
+					_, err := fmt.Fprint(w.stdout, explanation(r, w.columns()))
 					return err
 				}
 			}
@@ -45,9 +45,6 @@ func ruleNames() []string {
 }
 
 func explanation(r *rules.Rule, width int) string {
-	if width == 0 {
-		width = 80
-	}
 	var b strings.Builder
 	text := func(paragraphs string) {
 		for p := range strings.SplitSeq(paragraphs, "\n\n") {

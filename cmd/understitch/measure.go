@@ -72,7 +72,7 @@ func writeTables(w *world, got *garments) error {
 		if len(r.Models) == 0 {
 			continue // told of on standard error
 		}
-		if err := tables.Write(w.stdout, r.Models, w.look("never").Width, first); err != nil {
+		if err := tables.Write(w.stdout, r.Models, w.columns(), first); err != nil {
 			return err
 		}
 		first = false

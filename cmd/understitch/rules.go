@@ -36,7 +36,7 @@ the line of its file.`,
 			for _, d := range diags {
 				w.problem(d)
 			}
-			if _, err := fmt.Fprint(w.stdout, rulesText(engine, settings)); err != nil {
+			if _, err := fmt.Fprint(w.stdout, rulesText(engine, settings, w.columns())); err != nil {
 				return err
 			}
 			if model.Errors(diags) {
@@ -56,7 +56,7 @@ func atMostOne(command, what string) cobra.PositionalArgs {
 	}
 }
 
-func rulesText(engine *rules.Engine, settings *rules.Settings) string {
+func rulesText(engine *rules.Engine, settings *rules.Settings, width int) string {
 	var families []string
 	for _, r := range engine.Rules() {
 		if !slices.Contains(families, r.Family) {
@@ -71,29 +71,39 @@ func rulesText(engine *rules.Engine, settings *rules.Settings) string {
 		b.WriteString(family + "\n")
 		for _, r := range engine.Rules() {
 			if r.Family == family {
-				ruleLines(&b, engine, settings, r)
+				ruleLines(&b, engine, settings, r, width)
 			}
 		}
 	}
 	return b.String()
 }
 
-func ruleLines(b *strings.Builder, engine *rules.Engine, settings *rules.Settings, r *rules.Rule) {
+func ruleLines(b *strings.Builder, engine *rules.Engine, settings *rules.Settings, r *rules.Rule, width int) {
 	severity, limits, house := settings.InForce(engine, r.Name)
-	fmt.Fprintf(b, "  %-20s %-8s %s\n", r.Name, severity, r.Doc.Title)
+	row := func(name, severity, text string) {
+		const left = 32
+		for _, l := range report.Wrap(text, max(width-left, 20)) {
+			fmt.Fprintf(b, "  %-20s %-8s %s\n", name, severity, l)
+			name, severity = "", ""
+		}
+	}
+	row(r.Name, severity.String(), r.Doc.Title)
 	for _, l := range limits {
-		fmt.Fprintf(b, "  %-20s %8s %s\n", "", "", l.Name+" "+limitText(l)+"  "+l.Text)
+		row("", "", l.Name+" = "+limitText(l)+", "+l.Text)
 	}
 	if !house.IsZero() {
-		fmt.Fprintf(b, "  %-20s %8s as %s has it\n", "", "", report.Clean(house.String()))
+		row("", "", "set in "+report.Clean(house.String()))
 	}
 }
 
 // limitText writes a limit with its unit.
 func limitText(l rules.Limit) string {
 	text := model.Decimal(l.Value, 3)
-	if l.Unit == rules.Ratio {
+	switch l.Unit {
+	case rules.Ratio:
 		return text
+	case rules.Degrees:
+		return text + "°"
 	}
 	return text + " " + string(l.Unit)
 }

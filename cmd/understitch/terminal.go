@@ -19,21 +19,29 @@ func isTerminal(stream any) bool {
 	return ok && (isatty.IsTerminal(f.Fd()) || isatty.IsCygwinTerminal(f.Fd()))
 }
 
-// look is how a report on standard output is laid out. COLUMNS gives the width
-// where there is no terminal, and NO_COLOR=anything keeps colour out of
-// "auto".
+// look is how a report on standard output is laid out. NO_COLOR=anything keeps
+// colour out of "auto".
 func (w *world) look(color string) report.Look {
-	look := report.Look{Color: color == "always"}
-	terminal := isTerminal(w.stdout)
+	coloured := color == "always"
 	if color == "auto" {
-		look.Color = terminal && w.env("NO_COLOR") == "" && w.env("TERM") != "dumb"
+		coloured = isTerminal(w.stdout) && w.env("NO_COLOR") == "" && w.env("TERM") != "dumb"
 	}
+	return report.Look{Width: w.columns(), Color: coloured}
+}
+
+// columns is the width that texts are wrapped to: what COLUMNS says, else that
+// of the terminal, else 80.
+func (w *world) columns() int {
+	const usual, most = 80, 400
 	if n, err := strconv.Atoi(w.env("COLUMNS")); err == nil && n > 0 {
-		look.Width = min(n, 400)
-	} else if terminal {
-		look.Width = terminalWidth(w.stdout.(*os.File))
+		return min(n, most)
 	}
-	return look
+	if isTerminal(w.stdout) {
+		if n := terminalWidth(w.stdout.(*os.File)); n > 0 {
+			return min(n, most)
+		}
+	}
+	return usual
 }
 
 // patience is how long a run may take before it shows how far it is.

@@ -31,7 +31,7 @@ type Tool struct {
 type Garment struct {
 	File        string             `json:"file"`
 	Name        string             `json:"garment"` // "" when the file could not be read
-	Title       string             `json:"title,omitempty"`
+	Title       string             `json:"-"`
 	Sizes       []string           `json:"sizes"`
 	Complete    bool               `json:"complete"`
 	Findings    []Finding          `json:"findings"`

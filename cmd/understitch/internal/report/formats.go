@@ -12,7 +12,7 @@ type Format struct {
 // Look is how a report for people is laid out. Formats for machines take no
 // notice of it.
 type Look struct {
-	Width int  // columns; 0 for 80
+	Width int  // columns
 	Color bool // emphasise with colour; nothing is ever told by colour alone
 }
 

@@ -25,11 +25,7 @@ const (
 )
 
 func newSheet(w io.Writer, look Look) *sheet {
-	columns := look.Width
-	if columns == 0 {
-		columns = 80
-	}
-	return &sheet{w: w, width: max(columns, narrowest), color: look.Color}
+	return &sheet{w: w, width: max(look.Width, narrowest), color: look.Color}
 }
 
 func (s *sheet) line(text string) {
@@ -50,6 +46,13 @@ func (s *sheet) plain(text string, paint ...color.Attribute) {
 	}
 }
 
+// indented writes a wrapped text beneath a number or a heading.
+func (s *sheet) indented(text string) {
+	for _, l := range Wrap(Clean(text), s.width-indent) {
+		s.line(strings.Repeat(" ", indent) + l)
+	}
+}
+
 // entry writes a tag and its text.
 func (s *sheet) entry(tag, text string, paint ...color.Attribute) {
 	s.hang(strings.Repeat(" ", indent), tag, tagColumn, text, paint...)
@@ -60,8 +63,8 @@ func (s *sheet) hang(lead, tag string, column int, text string, paint ...color.A
 	tag = Clean(tag)
 	left := Columns(lead) + column
 	lines := Wrap(Clean(text), s.width-left)
-	gap := max(column-Columns(tag), 1)
-	if gap == 1 && column-Columns(tag) < 1 {
+	gap := column - Columns(tag)
+	if gap < 1 { // the tag is longer than its column
 		lines = Wrap(tag+" "+Clean(text), s.width-Columns(lead))
 		for _, l := range lines {
 			s.line(lead + l)

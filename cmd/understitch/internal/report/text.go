@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"math"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -65,14 +66,15 @@ func (s *sheet) garment(d *Document, g *Garment) {
 		verdict := g.Verdict(d.Least)
 		s.plain(verdict.String(), verdict.Ruling.ink()...)
 	}
-	s.whichForbid(d, g)
+	entries := fold(g.Findings)
+	s.whichForbid(d, entries)
 	if g.Complete || g.Passed > 0 {
 		s.plain(about)
 	}
 	s.unread(g)
-	for i, f := range g.Findings {
+	for i, e := range entries {
 		s.line("")
-		s.finding(d, g, i+1, f)
+		s.finding(d, g, i+1, e)
 	}
 	s.closest(g)
 	s.waived(g)
@@ -81,14 +83,14 @@ func (s *sheet) garment(d *Document, g *Garment) {
 
 // whichForbid points to the findings that forbid cutting where others stand
 // between them: findings come in the order of the spec.
-func (s *sheet) whichForbid(d *Document, g *Garment) {
+func (s *sheet) whichForbid(d *Document, entries []entry) {
 	var numbers []string
-	for i, f := range g.Findings {
-		if severity, _ := rules.SeverityNamed(f.Severity); severity >= d.Least {
+	for i, e := range entries {
+		if severity, _ := rules.SeverityNamed(e.Severity); severity >= d.Least {
 			numbers = append(numbers, fmt.Sprint(i+1))
 		}
 	}
-	if len(numbers) > 0 && len(numbers) < len(g.Findings) {
+	if len(numbers) > 0 && len(numbers) < len(entries) {
 		s.plain("what forbids it: number " + strings.Join(numbers, ", "))
 	}
 }
@@ -123,20 +125,21 @@ func Sentence(d model.Diagnostic) string {
 	return d.Summary + ". " + string(unicode.ToUpper(first)) + d.Detail[n:]
 }
 
-func (s *sheet) finding(d *Document, g *Garment, number int, f Finding) {
+func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 	lead := fmt.Sprintf("%2d  ", number)
 	s.hang(lead, strings.ToUpper(f.Severity), tagColumn, f.Subject+" ("+f.Rule+")", inkOf(f.Severity)...)
-	s.entry("", f.Message)
+	s.indented(f.Message)
 	if f.Figure != nil {
 		s.entry("figure", g.figureText(f.Figure))
 	}
 	if len(f.Sizes) > 1 || (len(f.Sizes) == 1 && len(g.Sizes) > 1) {
-		s.entry("shows in", sizesAndWorst(g, f))
+		s.entry("shows in", sizesAndWorst(g, f.Finding))
 	}
 	s.entry("look at", f.Range.String())
 	if d.Source != nil {
 		s.exactly(excerpt(d.Source(f.Range.File), f.Range, s.width-indent-tagColumn)...)
 	}
+	s.likewise(f)
 	for _, r := range f.Related {
 		s.entry("see also", r.Place.String()+" "+r.Message)
 	}
@@ -145,9 +148,14 @@ func (s *sheet) finding(d *Document, g *Garment, number int, f Finding) {
 	}
 }
 
-// figureText is a finding's figure against its limit.
+// figureText is a finding's figure against its limit. Where only the size of a
+// difference counts, its sign is left to the message.
 func (g *Garment) figureText(f *Figure) string {
-	return g.show(f.Measured, f.Unit) + ", where the limit is " + g.show(f.Limit, f.Unit)
+	measured := f.Measured
+	if past := f.Limit - f.Margin; math.Abs(past+measured) < 1e-9*math.Abs(past) {
+		measured = past
+	}
+	return g.show(measured, f.Unit) + ", where the limit is " + g.show(f.Limit, f.Unit)
 }
 
 func sizesAndWorst(g *Garment, f Finding) string {
@@ -188,7 +196,7 @@ func (s *sheet) waived(g *Garment) {
 			reason += " (until " + w.Waiver.Until + ")"
 		}
 		s.entry(w.Severity, w.Subject+" ("+w.Rule+")")
-		s.entry("", w.Message)
+		s.indented(w.Message)
 		s.entry("because", reason)
 	}
 }
@@ -205,10 +213,10 @@ func (s *sheet) undone(g *Garment) {
 		if len(u.subjects) > 0 {
 			text += ": " + strings.Join(u.subjects, ", ")
 		}
-		s.hang(strings.Repeat(" ", indent), "", 0, text+" ("+strings.Join(u.rules, ", ")+")")
+		s.indented(text + " (" + strings.Join(u.rules, ", ") + ")")
 	}
 	if names := drawable(groups); len(names) > 0 {
-		s.hang(strings.Repeat(" ", indent), "", 0, "A drawing would add: "+strings.Join(names, ", ")+".")
+		s.indented("A drawing would add: " + strings.Join(names, ", ") + ".")
 	}
 }
 

@@ -17,12 +17,9 @@ import (
 )
 
 // Write writes the tables of one garment, given in each of its sizes. Width is
-// the columns there are, 0 for 80; where the sizes do not fit beside one
+// the columns there are; where the sizes do not fit beside one
 // another they are set below each other in blocks.
 func Write(w io.Writer, sizes []*model.Garment, width int, first bool) error {
-	if width == 0 {
-		width = 80
-	}
 	t := &table{unit: sizes[0].Unit}
 	for _, g := range sizes {
 		t.heads = append(t.heads, g.Size)
