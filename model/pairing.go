@@ -12,14 +12,16 @@ const (
 	ByLevels   = "levels"
 	ByNotches  = "notches"
 	ByDrawing  = "the drawing"
+	ByListing  = "the order their edges are listed in"
 	ByOutlines = "outlines running past each other"
+	ByOrder    = "the order in which they are stated"
 )
 
 // Walks lays both sides of the join out, the second in the direction of the
 // first, as they are sewn.
 func (g *Garment) Walks(j *Join) (a, b *Walk, err error) {
 	both, err := j.kept.get(func() ([2]*Walk, error) {
-		first, second, way, err := g.pair(j.Sides[0], j.Sides[1], j.Flip)
+		first, second, way, err := g.pair(j.Sides[0], j.Sides[1], j.Flip, alongside)
 		j.way = way
 		return [2]*Walk{first, second}, err
 	})
@@ -31,19 +33,31 @@ func (g *Garment) Walks(j *Join) (a, b *Walk, err error) {
 func (j *Join) Way() string { return j.way }
 
 // ShareWalks lays both sides of a share out, the inner in the direction of the
-// outer.
+// outer. Layers are drafted one from the other: where both sides name several
+// edges they name them in one order, and where nothing shows the direction of
+// two edges they are drawn the same way round.
 func (g *Garment) ShareWalks(s *Share) (outer, inner *Walk, way string, err error) {
-	return g.pair(s.Outer, s.Inner, s.Flip)
+	return g.pair(s.Outer, s.Inner, s.Flip, alongsideShared)
 }
 
-func (g *Garment) pair(first, second []Stretch, flip bool) (a, b *Walk, way string, err error) {
+func alongsideShared(a, b *Walk) (same bool, by string) {
+	if len(a.Runs) > 1 && len(b.Runs) > 1 {
+		return true, ByOrder
+	}
+	if same, by = alongside(a, b); by == ByOutlines {
+		return true, ByOrder
+	}
+	return same, by
+}
+
+func (g *Garment) pair(first, second []Stretch, flip bool, along func(a, b *Walk) (bool, string)) (a, b *Walk, way string, err error) {
 	if a, err = g.Walk(first); err != nil {
 		return nil, nil, "", err
 	}
 	if b, err = g.Walk(second); err != nil {
 		return nil, nil, "", err
 	}
-	same, way := alongside(a, b)
+	same, way := along(a, b)
 	if same == flip {
 		b = b.Reversed()
 	}
@@ -55,8 +69,9 @@ func (g *Garment) pair(first, second []Stretch, flip bool) (a, b *Walk, way stri
 const clearly = 1.0
 
 // alongside finds whether two walks run the same way as sewn: by the heights of
-// their ends, else by their notches, else by where they are drawn; else they
-// are two outlines that run past each other.
+// their ends, else by their notches, else by where they are drawn; else, where
+// each is a list of edges, by the order in which they are listed; else they are
+// two outlines that run past each other.
 func alongside(a, b *Walk) (same bool, by string) {
 	if len(a.Runs) == 1 && len(b.Runs) == 1 && a.Runs[0].Edge == b.Runs[0].Edge {
 		return a.Runs[0].Backward() == b.Runs[0].Backward(), ByEdge
@@ -77,6 +92,9 @@ func alongside(a, b *Walk) (same bool, by string) {
 		if math.Abs(direct-crossed) > clearly {
 			return direct < crossed, ByDrawing
 		}
+	}
+	if len(a.Runs) > 1 && len(b.Runs) > 1 {
+		return true, ByListing
 	}
 	return false, ByOutlines
 }

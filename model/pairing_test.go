@@ -64,3 +64,29 @@ seam "armhole" { join = [shell.body.armhole, shell.sleeve.cap] }
 		})
 	}
 }
+
+// Two sides of two edges each, known by tape: whoever lists them begins at the
+// same end.
+func TestListedSidesRunAsListed(t *testing.T) {
+	g := build(t, `
+garment "trial" { unit = "cm" }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "upper" { length = 15 }
+    edge "lower" { length = 25 }
+  }
+  piece "back" {
+    edge "lower" { length = 25 }
+    edge "upper" { length = 15 }
+  }
+}
+seam "side" { join = [[shell.front.upper, shell.front.lower], [shell.back.upper, shell.back.lower]] }
+`)
+	j := g.Joins()[0]
+	a, b, err := g.Walks(j)
+	require.NoError(t, err)
+	require.Equal(t, model.ByListing, j.Way())
+	require.Equal(t, "upper", a.Runs[0].Edge.Name)
+	require.Equal(t, "upper", b.Runs[0].Edge.Name)
+}
