@@ -1,0 +1,61 @@
+package allowances
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/allowance-closure.bad.garment.hcl
+var closureBad string
+
+//go:embed testdata/allowance-closure.good.garment.hcl
+var closureGood string
+
+// Closure checks that an edge which takes a fastener has room for it.
+var Closure = rules.Rule{
+	Name:     "allowance-closure",
+	Family:   "allowances",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "An edge that takes a fastener has the allowance it needs",
+		Why: "Tape, zip or buttons are sewn through the allowance. Where it is too narrow the fastener holds in one row of stitches at the " +
+			"raw edge, and pulls out; it cannot be added once the cloth is cut.",
+		How: "The allowance of both edges against what the closure needs: what it states as its allowance, else the house's for closures, else " +
+			"the least given below. The halves of a mirrored pair are one edge.",
+		Fix: "Widen the edge's allowance, or state at the closure what its fastener needs.",
+		Bad: closureBad, Good: closureGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "least", Value: leastForFastener, Unit: rules.Millimetres, Text: "the allowance a fastener needs where neither its closure nor the house says", Source: "common practice, no source: 2 to 2.5 cm for a zip at the centre back"},
+		{Name: "short", Value: 0.5, Unit: rules.Millimetres, Text: "how far an allowance may fall short of that", Source: pencil},
+	},
+	Each: rules.Closures(closure),
+}
+
+func closure(p *rules.Pass, c *model.Closure) {
+	needed := need(p.Garment, c, p.Limit("least"))
+	for i, s := range c.Edges {
+		e := s.Edge
+		if i == 1 && e == c.Edges[0].Edge {
+			return
+		}
+		width := e.Allowance.Width
+		if !model.Known(width) {
+			p.Cannot(unstated(e), rules.Say{Key: e.Address(), Place: e.Place})
+			continue
+		}
+		p.Within(width, model.AnyFrom(needed), "short", rules.Say{
+			Key:   e.Address(),
+			Place: stated(e),
+			Message: func() string {
+				return fmt.Sprintf("%s carries an allowance of %s, and %s needs %s to be sewn to it. Widen it by %s.",
+					e.Address(), p.Show(width), c.Address(), p.Show(needed), p.Show(needed-width))
+			},
+			Related: []rules.Related{{Message: "the closure", Place: c.Place}},
+			Mend:    set(p, e, needed),
+		})
+	}
+}

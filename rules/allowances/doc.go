@@ -1,0 +1,72 @@
+// Package allowances holds the rules over seam allowances: that the sides of a
+// seam carry the same one, that it is the house's for its role, that there is
+// enough for a fastener, and none on a fold.
+//
+// Allowances are widths, stated for an edge, its piece or by the house; they are
+// the same all along an edge. How the cut line runs, whether it lies the stated
+// allowance from the stitch line and whether it can be turned at a tight curve,
+// is not judged here.
+//
+// One wrong figure makes one finding: an edge that differs from the edge it is
+// sewn to is reported as that and not against the house's standard as well, and
+// one that is too narrow for its fastener only as that.
+package allowances
+
+import (
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+// pencil is the source of the half millimetre that the rules allow.
+const pencil = "common practice, no source: the width of a pencil line"
+
+// unstated is the reason why an allowance cannot be judged.
+func unstated(e *model.Edge) error {
+	return fmt.Errorf("%s states no allowance, nor does its piece or the house", e.Address())
+}
+
+// stated is the line where the edge's allowance is or would be stated.
+func stated(e *model.Edge) model.Place {
+	if e.Allowance.Own {
+		return e.Allowance.Place
+	}
+	return e.Place
+}
+
+// set is the correction that gives an edge an allowance. It rewrites the figure
+// where the edge states one of its own.
+func set(p *rules.Pass, e *model.Edge, width float64) *rules.Mend {
+	m := &rules.Mend{Title: fmt.Sprintf("give %s an allowance of %s", e.Address(), p.Show(width))}
+	if e.Allowance.Own {
+		m.Edits = []rules.Edit{{Place: e.Allowance.Place, Text: p.Garment.Unit.Bare(width)}}
+	}
+	return m
+}
+
+// offStandard is how far an edge's allowance is from the house's for its role;
+// nothing where the house has none for it.
+func offStandard(g *model.Garment, e *model.Edge) float64 {
+	if s := g.Standard(g.RoleOf(e)); s != nil {
+		return math.Abs(e.Allowance.Width - s.Width)
+	}
+	return 0
+}
+
+// leastForFastener is what a closure needs where neither it nor the house says,
+// in millimetres.
+const leastForFastener = 20.0
+
+// need is the allowance that a closure's edges must have: what it states, else
+// the house's for closures, else the least.
+func need(g *model.Garment, c *model.Closure, least float64) float64 {
+	if model.Known(c.Needs) {
+		return c.Needs
+	}
+	if s := g.Standard(model.RoleClosure); s != nil {
+		return s.Width
+	}
+	return least
+}

@@ -1,0 +1,163 @@
+package allowances
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/allowance-match.bad.garment.hcl
+var matchBad string
+
+//go:embed testdata/allowance-match.good.garment.hcl
+var matchGood string
+
+// Match checks that both sides of a seam, and an edge that layers share, carry
+// the same allowance.
+var Match = rules.Rule{
+	Name:     "allowance-match",
+	Family:   "allowances",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "Both sides of a seam, and a shared edge on both layers, carry the same allowance",
+		Why: "The machinist lays cut edge on cut edge. Where the allowances differ one stitch line is shifted by the difference, on " +
+			"one side of every such seam, and the garment comes out too wide or too narrow.",
+		How: "The two sides are laid along each other and compared wherever an edge begins on either. Within a piece the allowance may " +
+			"change along a seam only where a notch tells the machinist so.",
+		Fix: "Give both edges the same allowance; put a notch where it changes. A difference that is meant, as in a lapped seam, is waived with its reason.",
+		Bad: matchBad, Good: matchGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "match", Value: 0.5, Unit: rules.Millimetres, Text: "how far the allowances of two edges that are sewn together may differ", Source: pencil},
+	},
+	Each: func(g *model.Garment, look func(model.Thing, func(*rules.Pass))) {
+		for _, j := range g.Joins() {
+			look(j, func(p *rules.Pass) {
+				a, b, err := g.Walks(j)
+				match(p, j.Thing, a, b, err)
+			})
+		}
+		for _, s := range g.Shares {
+			look(s, func(p *rules.Pass) {
+				a, b, _, err := g.ShareWalks(s)
+				match(p, s, a, b, err)
+			})
+		}
+	},
+}
+
+func match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err error) {
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	p.NothingHere() // until there are allowances to compare
+	differ := false
+	var group []model.AllowanceSpan
+	flush := func() {
+		if len(group) > 0 {
+			differ = alike(p, thing, a, group) || differ
+		}
+		group = nil
+	}
+	silent := false
+	for _, s := range model.AllowancesAlong(a, b) {
+		if e := s.Unstated(); e != nil {
+			flush()
+			if !silent {
+				p.Cannot(unstated(e), rules.Say{Place: e.Place})
+			}
+			silent = true // one reason is enough for one seam
+			continue
+		}
+		if len(group) > 0 && (apart(s) > p.Limit("match")) != (apart(group[0]) > p.Limit("match")) {
+			flush()
+		}
+		group = append(group, s)
+	}
+	flush()
+	if !differ { // where the sides differ it is in question whether there is to be a step at all
+		steps(p, a)
+		steps(p, b)
+	}
+}
+
+func apart(s model.AllowanceSpan) float64 { return math.Abs(s.Apart()) }
+
+// alike judges spans in a row, either all of which differ or none, by the worst
+// of them, and reports whether they do.
+func alike(p *rules.Pass, thing model.Thing, along *model.Walk, group []model.AllowanceSpan) bool {
+	worst := group[0]
+	for _, s := range group[1:] {
+		if apart(s) > apart(worst) {
+			worst = s
+		}
+	}
+	differ := apart(worst) > p.Limit("match")
+	if c, ok := thing.(*model.Closure); ok && differ && tooNarrow(p.Garment, c, worst) {
+		return true // allowance-closure reports it
+	}
+	wrong, right := suspect(p.Garment, worst)
+	p.AtMost(apart(worst), "match", rules.Say{
+		Key:   group[0].A.Address() + " on " + group[0].B.Address(),
+		Place: stated(wrong),
+		Message: func() string {
+			return fmt.Sprintf("%s carries an allowance of %s and %s, which it is laid on, %s: they differ by %s %s. Give both the same.",
+				wrong.Address(), p.Show(wrong.Allowance.Width), right.Address(), p.Show(right.Allowance.Width), p.Show(apart(worst)), where(p, along, group))
+		},
+		Related: []rules.Related{{Message: right.Address() + " carries " + p.Show(right.Allowance.Width), Place: stated(right)}},
+		Mend:    set(p, wrong, right.Allowance.Width),
+	})
+	return differ
+}
+
+func tooNarrow(g *model.Garment, c *model.Closure, s model.AllowanceSpan) bool {
+	return min(s.A.Allowance.Width, s.B.Allowance.Width) < need(g, c, leastForFastener)
+}
+
+// suspect tells which of two edges more likely carries the wrong allowance: the
+// one further from the house's standard, else the one that states its own.
+func suspect(g *model.Garment, s model.AllowanceSpan) (wrong, right *model.Edge) {
+	offA, offB := offStandard(g, s.A), offStandard(g, s.B)
+	if offA > offB || (offA == offB && s.A.Allowance.Own && !s.B.Allowance.Own) {
+		return s.A, s.B
+	}
+	return s.B, s.A
+}
+
+// where says along which part of the seam they differ.
+func where(p *rules.Pass, along *model.Walk, group []model.AllowanceSpan) string {
+	from, to := group[0].From, group[len(group)-1].To
+	if from <= 0 && to >= along.Length {
+		return "all along"
+	}
+	start := "its start"
+	if from > 0 {
+		start = p.Show(from)
+	}
+	end := "its end"
+	if to < along.Length {
+		end = p.Show(to)
+	}
+	return "from " + start + " to " + end + " along the seam"
+}
+
+// steps judges the places where the allowance changes within a piece.
+func steps(p *rules.Pass, w *model.Walk) {
+	for _, s := range w.AllowanceSteps(p.Limit("match")) {
+		say := rules.Say{Key: "step at " + s.After.Address(), Place: s.After.Place}
+		if s.Notched {
+			p.Good(say)
+			continue
+		}
+		say.Message = func() string {
+			return fmt.Sprintf("the allowance changes from %s on %s to %s on %s, and no notch marks the place. Put one where the two edges meet.",
+				p.Show(s.Before.Allowance.Width), s.Before.Address(), p.Show(s.After.Allowance.Width), s.After.Address())
+		}
+		say.Related = []rules.Related{{Message: "the edge before it", Place: s.Before.Place}}
+		p.Fault(say)
+	}
+}

@@ -1,0 +1,127 @@
+package allowances
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/allowance-standard.bad.garment.hcl
+var standardBad string
+
+//go:embed testdata/allowance-standard.good.garment.hcl
+var standardGood string
+
+//go:embed testdata/allowance-standard.house.hcl
+var standardHouse string
+
+// Standard checks that an edge carries the house's allowance for its role.
+var Standard = rules.Rule{
+	Name:     "allowance-standard",
+	Family:   "allowances",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "An edge carries the house's allowance for its role",
+		Why: "The machinists sew to the house's allowances without looking them up. One that is different by accident is sewn as if it " +
+			"were not.",
+		How: "The role of an edge is the one it states; else the closure's where a fastener is sewn to it, its finish's where the house " +
+			"has an allowance of that name, the enclosed one where layers share it, and the default. The edge's allowance is compared with the house's for that " +
+			"role. A figure that a piece states for all its edges is reported once. Left to other rules: a fold, an edge that differs from the one it is " +
+			"sewn to, and one that is too narrow for its fastener.",
+		Fix: "Take the edge's own allowance out, so that the house's holds; or state its role, if it is another.",
+		Bad: standardBad, Good: standardGood, House: standardHouse, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "standard", Value: 0.5, Unit: rules.Millimetres, Text: "how far an allowance may be from the house's", Source: pencil},
+		{Name: "partner", Value: 0.5, Unit: rules.Millimetres, Text: "an edge that differs by more than this from the one it is sewn to is left to allowance-match", Source: pencil},
+	},
+	Each: rules.Edges(standard),
+}
+
+func standard(p *rules.Pass, e *model.Edge) {
+	house := standardOf(p, e)
+	if house == nil {
+		p.NothingHere()
+		return
+	}
+	if !model.Known(e.Allowance.Width) {
+		p.Cannot(unstated(e), rules.Say{})
+		return
+	}
+	place, others := stated(e), 0
+	if off(p, e) && !e.Allowance.Own {
+		place = e.Allowance.Place // the piece's, which holds for several
+		first, n := alsoOff(p, e)
+		if first != e {
+			p.NothingHere()
+			return
+		}
+		others = n - 1
+	}
+	p.AtMost(offStandard(p.Garment, e), "standard", rules.Say{
+		Place: place,
+		Message: func() string {
+			text := fmt.Sprintf("%s carries an allowance of %s, and the house's for %s is %s",
+				e.Address(), p.Show(e.Allowance.Width), roleText(house.Role), p.Show(house.Width))
+			switch {
+			case others == 1:
+				text += "; one more edge takes the same figure from its piece"
+			case others > 1:
+				text += fmt.Sprintf("; %d more edges take the same figure from their piece", others)
+			}
+			return text + ". Take it out, so that the house's holds, or state the role it has."
+		},
+		Related: []rules.Related{{Message: "the house's allowance", Place: house.Place}},
+		Mend: &rules.Mend{
+			Title: fmt.Sprintf("set it to %s", p.Show(house.Width)),
+			Edits: []rules.Edit{{Place: place, Text: p.Garment.Unit.Bare(house.Width)}},
+		},
+	})
+}
+
+func roleText(role string) string {
+	if role == model.RoleDefault {
+		return "other edges"
+	}
+	return "the role " + role
+}
+
+// standardOf is the house's allowance that the edge is to be compared with, or
+// nil where it is left to other rules or the house has none.
+func standardOf(p *rules.Pass, e *model.Edge) *model.Standard {
+	role := p.Garment.RoleOf(e)
+	house := p.Garment.Standard(role)
+	if house == nil || e.Piece.Fold == e || p.Garment.AllowanceApart(e) > p.Limit("partner") {
+		return nil
+	}
+	if role != model.RoleClosure {
+		return house
+	}
+	for _, c := range p.Garment.Closures {
+		if (c.Edges[0].Edge == e || c.Edges[1].Edge == e) && (model.Known(c.Needs) || e.Allowance.Width < house.Width) {
+			return nil
+		}
+	}
+	return house
+}
+
+func off(p *rules.Pass, e *model.Edge) bool {
+	return offStandard(p.Garment, e) > p.Limit("standard")
+}
+
+// alsoOff finds the edges that are off the house's standard by the same figure of
+// their piece: the first of them, and how many there are.
+func alsoOff(p *rules.Pass, e *model.Edge) (first *model.Edge, n int) {
+	for _, other := range e.Piece.Edges {
+		if other.Allowance.Own || other.Allowance.Place != e.Allowance.Place || standardOf(p, other) == nil || !off(p, other) {
+			continue
+		}
+		if first == nil {
+			first = other
+		}
+		n++
+	}
+	return first, n
+}

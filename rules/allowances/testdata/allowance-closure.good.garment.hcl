@@ -1,0 +1,22 @@
+# Ball gown, Harbour Lane Playhouse. The allowance went with the zip.
+garment "ball-gown" { unit = "cm" }
+
+layer "shell" {
+  side = "outer"
+  piece "back" {
+    cut       = 2
+    allowance = 1
+    edge "top"  { line = [[60, 0], [40, 0]] }
+    edge "side" { line = [[40, 0], [40, 60]] }
+    edge "hem"  { line = [[40, 60], [60, 60]] }
+    edge "centre" {
+      line      = [[60, 60], [60, 0]]
+      allowance = 2.5
+    }
+  }
+}
+
+closure "back" {
+  kind  = "zip"
+  edges = [shell.back.centre, shell.back.centre]
+}

@@ -1,0 +1,16 @@
+# Pierrot blouse, Harbour Lane Playhouse. The front is cut on the fold.
+garment "pierrot-blouse" { unit = "cm" }
+
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    fold      = centre
+    allowance = 1
+    edge "neck" { line = [[0, 0], [22, 0]] }
+    edge "side" { line = [[22, 0], [22, 60]] }
+    edge "hem"  { line = [[22, 60], [0, 60]] }
+    edge "centre" {
+      line = [[0, 60], [0, 0]]
+    }
+  }
+}
