@@ -1,0 +1,115 @@
+package layers
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+	"slices"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/layer-girth.bad.garment.hcl
+var girthBad string
+
+//go:embed testdata/layer-girth.good.garment.hcl
+var girthGood string
+
+// Girth checks that no layer measures more round than the one over it.
+var Girth = &rules.Rule{
+	Name:     "layer-girth",
+	Family:   "layers",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "At each level a layer measures no more round than the one over it, unless it is meant to.",
+		Why: "Layers that are cut into other pieces than their shell, a foundation of eight panels under a gown of four, cannot be " +
+			"laid piece on piece. They still have to fit inside: what is too much round stands up in folds under the shell.",
+		How: "Widths at the level are added, darts closed, each piece as often as it is cut and twice on a fold, for every layer " +
+			"that closes round the body there. Neighbouring layers are compared. Where every inner piece lies in a nest that " +
+			"compares the level, that rule judges it piece by piece, and this one is silent. What nests state as larger on purpose is allowed.",
+		Fix: "Take in the seams of the inner layer at that level, or let out those of the outer; where the inner layer is meant " +
+			"to be larger, say so by a nest with a negative clearance.",
+		Bad: girthBad, Good: girthGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{{
+		Name: "larger", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "how much more an inner layer may measure round than the layer over it",
+	}},
+	Each: rules.Levels(girth),
+}
+
+func girth(p *rules.Pass, level *model.Level) {
+	p.NothingHere() // unless two layers are found that close round at this level
+	layers := slices.Clone(p.Garment.Layers)
+	slices.SortStableFunc(layers, func(a, b *model.Layer) int { return a.Order - b.Order })
+	var outer *model.Layer
+	outerGirth := 0.0
+	for _, inner := range layers {
+		round, err := p.Garment.Girth(inner, level)
+		if err != nil {
+			notRound(p, level, inner, err)
+			continue
+		}
+		if outer != nil && ownPieces(p.Garment, inner, level) {
+			judgeGirth(p, level, outer, inner, outerGirth, round)
+		}
+		outer, outerGirth = inner, round
+	}
+}
+
+// notRound says why a layer is not compared at a level. Most layers do not close
+// round the body at every level; only one that states an ease there is meant to.
+func notRound(p *rules.Pass, level *model.Level, layer *model.Layer, reason error) {
+	meant := slices.ContainsFunc(layer.Ease, func(e model.LevelRange) bool { return e.Level == level })
+	others := slices.ContainsFunc(p.Garment.Layers, func(other *model.Layer) bool {
+		_, err := p.Garment.Girth(other, level)
+		return other != layer && err == nil
+	})
+	if meant && others {
+		p.Cannot(reason, rules.Say{Key: layer.Name, Place: layer.Place})
+	}
+}
+
+// ownPieces reports whether some piece of an inner layer that reaches the level
+// is not judged there by a nest.
+func ownPieces(g *model.Garment, inner *model.Layer, level *model.Level) bool {
+	return slices.ContainsFunc(inner.Pieces, func(piece *model.Piece) bool {
+		return piece.Reaches(level) && !slices.ContainsFunc(g.Nests, func(n *model.Nest) bool {
+			return n.Inner == piece && n.Outer.Reaches(level)
+		})
+	})
+}
+
+func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, outerGirth, innerGirth float64) {
+	say := rules.Say{
+		Key: inner.Name + " in " + outer.Name, Place: inner.Place,
+		Related: []rules.Related{
+			{Message: "the layer over it, " + outer.Address(), Place: outer.Place},
+			{Message: "the level " + level.Name, Place: level.Place},
+		},
+	}
+	meant := meantLarger(p.Garment, outer, inner, level)
+	if math.IsInf(meant, 1) {
+		p.Good(say)
+		return
+	}
+	more := innerGirth - outerGirth
+	say.Message = func() string {
+		return fmt.Sprintf("%s measures %s more round at the %s level than %s, which lies over it (%s against %s); no more than %s is allowed. "+
+			"Take %s in or let %s out, or state in a nest how much larger it is meant to be.", inner.Address(), p.Show(more), level.Name,
+			outer.Address(), p.Show(innerGirth), p.Show(outerGirth), p.Show(meant+p.Limit("larger")), inner.Address(), outer.Address())
+	}
+	p.Within(more, model.Range{Low: math.Inf(-1), High: meant}, "larger", say)
+}
+
+// meantLarger is how much larger round the inner layer is by what its nests say.
+func meantLarger(g *model.Garment, outer, inner *model.Layer, level *model.Level) float64 {
+	sum := 0.0
+	for _, n := range g.Nests {
+		if n.Outer.Layer == outer && n.Inner.Layer == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) {
+			sum += math.Max(0, -n.Allowed(level).Low) * min(n.Outer.Times(), n.Inner.Times())
+		}
+	}
+	return sum
+}

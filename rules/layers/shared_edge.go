@@ -1,0 +1,144 @@
+package layers
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/shared-edge.bad.garment.hcl
+var sharedEdgeBad string
+
+//go:embed testdata/shared-edge.good.garment.hcl
+var sharedEdgeGood string
+
+// SharedEdge checks that the edges which layers have in common are alike.
+var SharedEdge = &rules.Rule{
+	Name:     "shared-edge",
+	Family:   "layers",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "Edges that layers share are identical: in length, shape, corners, notches and where pieces meet.",
+		Why: "Layers that are turned, bagged out or bound together along an edge are sewn notch on notch. An edge altered on " +
+			"one layer only puckers or rolls, pulls the seams off each other, or shows the lining; by then both are cut.",
+		How: "Both sides are laid end to end as sewn, with the darts closed, and compared along the stitch line. Between the " +
+			"places where pieces meet on both layers the lines are laid on each other as closely as they go, turned over where " +
+			"they were drawn the other way round; the figure is the largest distance between places equally far along. Notches " +
+			"and meeting pieces are paired in order; what a difference in length explains is not found again in them. " +
+			"match = \"length\" compares lengths and notches, match = \"eased\" notches alone, by their share of the length.",
+		Fix: "Draft both layers from one line again, and carry its notches over. Where the layers are meant to differ, say so " +
+			"by match, or leave that stretch out of the share.",
+		Bad: sharedEdgeBad, Good: sharedEdgeGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "length", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "how far shared edges may differ in length, and their notches and meeting pieces in place"},
+		{Name: "shape", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "how far shared edges may stand off each other when laid together"},
+		{Name: "corner", Value: 2, Unit: rules.Degrees, Source: "common practice, no source",
+			Text: "how far the corners at the ends of shared edges, and where pieces meet along them, may differ"},
+	},
+	Each: rules.Shares(sharedEdge),
+}
+
+// meetNear is how close two layers' meeting pieces must lie to be laid on each
+// other, in millimetres: well over any limit, and well under the width of a
+// panel (common practice, no source).
+const meetNear = 5
+
+// sharing is one share while it is judged.
+type sharing struct {
+	*rules.Pass
+	share        *model.Share
+	outer, inner *model.Walk
+	longer       float64 // the outer side than the inner
+	lengthFault  bool
+	joinFault    map[model.CrossingPair]bool
+}
+
+func sharedEdge(p *rules.Pass, share *model.Share) {
+	outer, inner, _, err := p.Garment.ShareWalks(share)
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	s := &sharing{Pass: p, share: share, outer: outer, inner: inner, longer: outer.Length - inner.Length,
+		joinFault: map[model.CrossingPair]bool{}}
+	if share.Match != model.Eased {
+		s.length()
+	}
+	if share.Match == model.Identical {
+		pairs := model.PairCrossings(outer, inner, meetNear)
+		if len(outer.Crossings()) == len(inner.Crossings()) {
+			for _, pair := range pairs {
+				s.meeting(pair)
+			}
+		}
+		s.drawn(model.SharedParts(outer, inner, pairs, meetNear))
+	}
+	s.notches()
+	if share.Match == model.Eased {
+		p.NothingHere() // where neither side has a notch
+	}
+}
+
+func (s *sharing) length() {
+	off := math.Abs(s.longer)
+	s.lengthFault = off > s.Limit("length")
+	say := rules.Say{Key: "length", Place: s.share.Inner[0].Place, Related: s.edges()}
+	say.Message = func() string {
+		long, short := s.outer, s.inner
+		longSide, shortSide := s.share.Outer, s.share.Inner
+		if s.longer < 0 {
+			long, short, longSide, shortSide = short, long, shortSide, longSide
+		}
+		return fmt.Sprintf("%s is %s longer on %s (%s, %s) than on %s (%s, %s); no more than %s is allowed. "+
+			"Draft both from one line, or say by match how they are meant to differ.",
+			s.share.Address(), s.Show(off), layerOf(long), model.SideText(longSide), s.Show(long.Length),
+			layerOf(short), model.SideText(shortSide), s.Show(short.Length), s.Show(s.Limit("length")))
+	}
+	s.AtMost(off, "length", say)
+}
+
+// edges are the places of all edges of the share.
+func (s *sharing) edges() []rules.Related {
+	var out []rules.Related
+	for _, w := range []*model.Walk{s.outer, s.inner} {
+		for _, r := range w.Runs {
+			out = append(out, rules.Related{
+				Message: fmt.Sprintf("%s is %s long here", r.Edge.Address(), s.Show(r.Length)), Place: r.Edge.Place,
+			})
+		}
+	}
+	return out
+}
+
+// meeting judges where along the share pieces meet on both layers.
+func (s *sharing) meeting(pair model.CrossingPair) {
+	off := math.Abs(model.Misplaced(pair.Off(), s.longer))
+	s.joinFault[pair] = off > s.Limit("length")
+	outer, inner := s.outer.Runs[pair.A.Run], s.inner.Runs[pair.B.Run]
+	say := rules.Say{Key: "join " + outer.Edge.Address(), Place: s.innerPlace(inner.Edge)}
+	say.Related = []rules.Related{{Message: outer.Edge.Address() + " begins here", Place: outer.Edge.Place}}
+	say.Message = func() string {
+		return fmt.Sprintf("the pieces do not meet at one place along %s: %s begins %s along, %s %s along, %s off; no more than %s is allowed. "+
+			"Move the seam on one of the layers.", s.share.Address(), outer.Edge.Address(), s.Show(pair.A.At),
+			inner.Edge.Address(), s.Show(pair.B.At), s.Show(off), s.Show(s.Limit("length")))
+	}
+	s.AtMost(off, "length", say)
+}
+
+// innerPlace is the line of the share that names an inner edge.
+func (s *sharing) innerPlace(e *model.Edge) model.Place {
+	for _, st := range s.share.Inner {
+		if st.Edge == e {
+			return st.Place
+		}
+	}
+	return s.share.Place
+}
+
+func layerOf(w *model.Walk) string { return w.Runs[0].Edge.Piece.Layer.Address() }

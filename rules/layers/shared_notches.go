@@ -1,0 +1,123 @@
+package layers
+
+import (
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+// notches judges number, kind and place of the notches on both sides.
+func (s *sharing) notches() {
+	pairs, onlyOuter, onlyInner := model.PairNotches(s.outer, s.inner)
+	for _, pair := range pairs {
+		s.kinds(pair)
+		s.notch(pair, pairs)
+	}
+	s.missing(onlyOuter, false, pairs)
+	s.missing(onlyInner, true, pairs)
+}
+
+// kinds says where a notch lies on one of another kind.
+func (s *sharing) kinds(pair model.NotchPair) {
+	if pair.SameKind() {
+		return
+	}
+	outer, inner := pair.A.Notch, pair.B.Notch
+	s.Fault(rules.Say{
+		Key: "kind " + outer.Address(), Place: inner.Place,
+		Related: []rules.Related{{Message: fmt.Sprintf("%s is a %s notch", outer.Address(), pair.A.Kind()), Place: outer.Place}},
+		Message: func() string {
+			return fmt.Sprintf("%s is a %s notch, and %s, which it is laid on, a %s one. Cut both alike.",
+				inner.Address(), pair.B.Kind(), outer.Address(), pair.A.Kind())
+		},
+	})
+}
+
+// notch judges how far two paired notches are off each other.
+func (s *sharing) notch(pair model.NotchPair, pairs []model.NotchPair) {
+	outer, inner := pair.A.Notch, pair.B.Notch
+	off := math.Abs(s.notchOff(pair))
+	edge, at := s.inner.Place(s.counterpart(pair.A.At, false, pairs))
+	say := rules.Say{
+		Key: "notch " + outer.Address(), Place: inner.Given,
+		Related: []rules.Related{{Message: fmt.Sprintf("%s lies %s along %s", outer.Address(), s.Show(pair.A.At), s.share.Address()), Place: outer.Given}},
+		Mend:    s.moved(inner, edge, at),
+	}
+	say.Message = func() string {
+		return fmt.Sprintf("%s lies %s along %s, and %s, which it is laid on, %s: %s off; no more than %s is allowed. "+
+			"To follow %s, put %s at %s along %s.", inner.Address(), s.Show(pair.B.At), s.share.Address(), outer.Address(),
+			s.Show(pair.A.At), s.Show(off), s.Show(s.Limit("length")), layerOf(s.outer), inner.Address(), s.Show(at), edge.Address())
+	}
+	s.AtMost(off, "length", say)
+}
+
+// notchOff is how far a pair is off, by what the lengths do not explain: by the
+// share of the length along where one side is eased in.
+func (s *sharing) notchOff(pair model.NotchPair) float64 {
+	if s.share.Match == model.Eased {
+		return (pair.A.At/s.outer.Length - pair.B.At/s.inner.Length) * (s.outer.Length + s.inner.Length) / 2
+	}
+	return model.Misplaced(pair.Off(), s.longer)
+}
+
+// counterpart is where along one side a place of the other belongs. Where the
+// sides differ in length it keeps its distance from the last sound pair of
+// notches before it, or from the start.
+func (s *sharing) counterpart(at float64, ofInner bool, pairs []model.NotchPair) float64 {
+	from, to := s.outer, s.inner
+	if ofInner {
+		from, to = to, from
+	}
+	if s.share.Match == model.Eased {
+		return at * to.Length / from.Length
+	}
+	shift := 0.0
+	for _, pair := range pairs {
+		before, off := pair.A.At, pair.Off()
+		if ofInner {
+			before, off = pair.B.At, -off
+		}
+		if s.lengthFault && before < at && math.Abs(s.notchOff(pair)) <= s.Limit("length") {
+			shift = off
+		}
+	}
+	return min(max(at-shift, 0), to.Length)
+}
+
+// moved sets a notch right that is given by a distance, in a spec where one
+// figure serves one size.
+func (s *sharing) moved(n *model.Notch, edge *model.Edge, at float64) *rules.Mend {
+	if n.On != edge || !model.Known(n.At) || len(s.Garment.Sizes) > 0 {
+		return nil
+	}
+	return &rules.Mend{
+		Title: fmt.Sprintf("put %s at %s along %s", n.Address(), s.Show(at), edge.Address()),
+		Edits: []rules.Edit{{Place: n.Given, Text: s.Garment.Unit.Bare(at)}},
+	}
+}
+
+// missing says which notches of one side the other lacks. Where a notch of the
+// other lies off its edge it may well be that one, which the rule about notches
+// off their lines tells.
+func (s *sharing) missing(lone []model.WalkNotch, ofInner bool, pairs []model.NotchPair) {
+	lacking := s.inner
+	if ofInner {
+		lacking = s.outer
+	}
+	if len(lacking.Lost) > 0 {
+		return
+	}
+	for _, n := range lone {
+		edge, at := lacking.Place(s.counterpart(n.At, ofInner, pairs))
+		s.Fault(rules.Say{
+			Key: "missing " + n.Notch.Address(), Place: edge.Place,
+			Related: []rules.Related{{Message: n.Notch.Address() + " stands here", Place: n.Notch.Place}},
+			Message: func() string {
+				return fmt.Sprintf("%s has no notch to lay on %s, %s along %s. Put a %s one at %s along %s, or take that one out.",
+					layerOf(lacking), n.Notch.Address(), s.Show(n.At), s.share.Address(), n.Kind(), s.Show(at), edge.Address())
+			},
+		})
+	}
+}

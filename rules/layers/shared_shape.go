@@ -1,0 +1,116 @@
+package layers
+
+import (
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+// drawn judges what only a drawing shows: the shape of each part between
+// meeting pieces, and the corners. A corner beside a part that is at fault
+// would only say the same again.
+func (s *sharing) drawn(parts []model.SharedPart) {
+	sound := make([]bool, len(parts))
+	for i, part := range parts {
+		sound[i] = s.shape(part)
+	}
+	if sound[0] {
+		s.end(false)
+	}
+	for i, part := range parts[:len(parts)-1] {
+		if sound[i] && sound[i+1] {
+			s.crossing(*part.Behind)
+		}
+	}
+	if sound[len(parts)-1] {
+		s.end(true)
+	}
+}
+
+// shape judges how the lines of one part lie on each other; it reports whether
+// the part is without fault. Where the lengths are at fault already the shapes
+// cannot agree.
+func (s *sharing) shape(part model.SharedPart) bool {
+	a, b := part.Lengths()
+	outer, inner := s.outer.Runs[part.FirstA].Edge, s.inner.Runs[part.FirstB].Edge
+	if math.Abs(a-b) > s.Limit("length") && s.explained(part) {
+		return false
+	}
+	say := rules.Say{Key: "shape " + outer.Address(), Place: s.innerPlace(inner)}
+	bound, err := part.Apart()
+	if err != nil {
+		s.Cannot(err, say)
+		return true // a corner between drawn edges can still be judged
+	}
+	for _, e := range []*model.Edge{outer, inner} {
+		say.Related = append(say.Related, rules.Related{Message: e.Address() + " is drawn here", Place: e.Place})
+	}
+	say.Message = func() string {
+		e, at := s.outer.Place(bound.At)
+		return fmt.Sprintf("%s and %s are not of one shape: laid on each other they stand %s apart, most at %s along %s; "+
+			"no more than %s is allowed. Draft both from one line.", s.partText(s.outer, part.FirstA, part.LastA),
+			s.partText(s.inner, part.FirstB, part.LastB), s.Show(bound.High), s.Show(at), e.Address(), s.Show(s.Limit("shape")))
+	}
+	s.AtMost(bound.High, "shape", say)
+	return bound.High <= s.Limit("shape")
+}
+
+// explained reports whether a finding about lengths covers the part.
+func (s *sharing) explained(part model.SharedPart) bool {
+	return s.lengthFault || part.Before != nil && s.joinFault[*part.Before] || part.Behind != nil && s.joinFault[*part.Behind]
+}
+
+func (s *sharing) partText(w *model.Walk, first, last int) string {
+	var names []string
+	for _, r := range w.Runs[first : last+1] {
+		names = append(names, r.Edge.Address())
+	}
+	return model.Listed(names)
+}
+
+// end judges the corners at the share's start or end.
+func (s *sharing) end(atEnd bool) {
+	cornerA, cornerB := s.outer.Corner(atEnd), s.inner.Corner(atEnd)
+	if cornerA == nil || cornerB == nil {
+		return
+	}
+	a, b := s.outer.Runs[0].Edge, s.inner.Runs[0].Edge
+	if atEnd {
+		a, b = s.outer.Runs[len(s.outer.Runs)-1].Edge, s.inner.Runs[len(s.inner.Runs)-1].Edge
+	}
+	say := rules.Say{Key: fmt.Sprintf("corner %s %s", a.Address(), cornerA.Name), Place: s.innerPlace(b)}
+	say.Related = []rules.Related{
+		{Message: cornerA.Address() + " is drawn here", Place: cornerA.Place},
+		{Message: cornerB.Address() + " is drawn here", Place: cornerB.Place},
+	}
+	s.angles(s.outer.EndAngle(atEnd), s.inner.EndAngle(atEnd), say,
+		fmt.Sprintf("%s meets %s", a.Address(), cornerA.Name), fmt.Sprintf("%s meets %s", b.Address(), cornerB.Name))
+}
+
+// crossing judges the angle that two meeting pieces make together.
+func (s *sharing) crossing(pair model.CrossingPair) {
+	a, b := s.outer.Runs[pair.A.Run], s.inner.Runs[pair.B.Run]
+	say := rules.Say{Key: "corner " + a.Edge.Address(), Place: s.innerPlace(b.Edge)}
+	say.Related = []rules.Related{{Message: a.Edge.Address() + " is drawn here", Place: a.Edge.Place}}
+	s.angles(s.outer.CrossingAngle(pair.A), s.inner.CrossingAngle(pair.B), say,
+		fmt.Sprintf("%s follows %s", a.Edge.Address(), s.outer.Runs[pair.A.Run-1].Edge.Address()),
+		fmt.Sprintf("%s follows %s", b.Edge.Address(), s.inner.Runs[pair.B.Run-1].Edge.Address()))
+}
+
+// angles judges two angles of cloth, in degrees, where both are known.
+func (s *sharing) angles(outer, inner float64, say rules.Say, atOuter, atInner string) {
+	if !model.Known(outer) || !model.Known(inner) {
+		return
+	}
+	off := math.Abs(outer - inner)
+	say.Message = func() string {
+		return fmt.Sprintf("the corners of %s differ by %s: %s where %s, %s where %s; no more than %s is allowed. "+
+			"Draw the edges that run into it alike on both layers.", s.share.Address(), degrees(off),
+			degrees(outer), atOuter, degrees(inner), atInner, degrees(s.Limit("corner")))
+	}
+	s.AtMost(off, "corner", say)
+}
+
+func degrees(v float64) string { return model.Decimal(v, 1) + " degrees" }
