@@ -1,0 +1,60 @@
+package draft
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/outline-closed.bad.garment.hcl
+var outlineClosedBad string
+
+//go:embed testdata/outline-closed.good.garment.hcl
+var outlineClosedGood string
+
+// OutlineClosed checks that each edge of a piece starts where the one before it
+// ended.
+var OutlineClosed = rules.Rule{
+	Name:     "outline-closed",
+	Family:   "draft",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "The edges of a piece close to an outline",
+		Why: "Where an edge does not start at the end of the one before it, one of the two was moved and the other was not: a length, a " +
+			"corner or a width of the piece is wrong, and it cannot be cut as drawn.",
+		How: "The distance from the end of each edge to the start of the next, in drawing order, and from the last to the first. A paper piece has no outline.",
+		Fix: "Give both edges the same point at that corner; a point with a name keeps them together.",
+		Bad: outlineClosedBad, Good: outlineClosedGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "gap", Value: 0.1, Unit: rules.Millimetres, Text: "how far apart the ends of two edges may lie", Source: "common practice, no source: what no pencil can draw"},
+	},
+	Each: rules.Pieces(outlineClosed),
+}
+
+func outlineClosed(p *rules.Pass, piece *model.Piece) {
+	if piece.Paper() {
+		p.NothingHere()
+		return
+	}
+	corners, err := piece.Corners()
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	for _, c := range corners {
+		p.AtMost(c.Gap, "gap", rules.Say{
+			Key:   c.Before.Name + " to " + c.After.Name,
+			Place: c.After.Place,
+			Message: func() string {
+				unit := p.Garment.Unit
+				end, start := c.Before.Path.End(), c.After.Path.Start()
+				return fmt.Sprintf("%s starts at [%s, %s], %s from the end of %s at [%s, %s]. Let both meet in one point.",
+					c.After.Address(), unit.Bare(start.X), unit.Bare(start.Y), p.Show(c.Gap), c.Before.Address(), unit.Bare(end.X), unit.Bare(end.Y))
+			},
+			Related: []rules.Related{{Message: "the edge before it", Place: c.Before.Place}},
+		})
+	}
+}
