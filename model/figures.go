@@ -27,6 +27,7 @@ type (
 	}
 	pieceFigures struct {
 		region kept[*curve.Region]
+		cut    kept[[]*curve.Path]
 		widths map[*Level]*kept[Width]
 	}
 	edgeFigures struct {

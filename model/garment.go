@@ -26,6 +26,8 @@ type Garment struct {
 	Measures []*Measure
 	Waivers  []*Waiver
 
+	Alterations []*Alteration // in the order they were made
+
 	Standards []*Standard // the house's allowances by role
 
 	figures garmentFigures
@@ -124,6 +126,8 @@ type Edge struct {
 	Piece       *Piece
 	Index       int
 	Path        *curve.Path // nil when the edge is known by tape alone
+	Cut         *curve.Path // the cut line, where that was drawn; nil otherwise
+	Drafted     *curve.Path // the line before the garment's alterations; nil when they left it
 	PaperLength float64     // measured by tape; NaN when drawn
 	Allowance   Allowance
 	Finish      string // hem, faced, bound, raw …; "" when not stated

@@ -15,6 +15,12 @@ func (n *Notch) Position() (along, off float64, err error) {
 		return 0, 0, missing("%s is given by a point, but %s has no drawing", n.Address(), n.On.Address())
 	case n.ByPoint:
 		along, off = n.On.Path.Nearest(n.Point)
+		if n.On.Cut != nil { // such a notch is marked on the line that was drawn
+			if s, onCut := n.On.Cut.Nearest(n.Point); onCut < off {
+				off = onCut
+				along, _ = n.On.Path.Nearest(n.On.Cut.At(s))
+			}
+		}
 		return along, off, nil
 	case n.Level != nil:
 		along, err = n.On.LevelAt(n.Level)

@@ -9,7 +9,7 @@ import (
 // LevelY is the height of a level in the frame that the piece is drafted in.
 func (p *Piece) LevelY(l *Level) (float64, bool) {
 	if !p.OwnLevels {
-		return l.Y, true
+		return l.Y, Known(l.Y)
 	}
 	for _, v := range p.LevelsAt {
 		if v.Level == l {

@@ -81,6 +81,14 @@ func (d *Document) draft(s *scope, size string) (*model.Garment, []model.Diagnos
 	if s.failed {
 		return nil, s.sorted()
 	}
+	// Drawn with allowances, a piece gets its stitch line first; the fittings'
+	// alterations re-draw that.
+	if diags := b.g.Net(); diags != nil {
+		return nil, append(s.sorted(), diags...)
+	}
+	if diags := b.g.Alter(); diags != nil {
+		return nil, append(s.sorted(), diags...)
+	}
 	return b.g, s.sorted()
 }
 

@@ -24,6 +24,8 @@ func (b *drafter) joins() {
 			b.elastic(c)
 		case "bone":
 			b.bone(c)
+		case "alter":
+			b.alter(c)
 		}
 	}
 	for _, c := range b.doc.root.blocks {

@@ -78,9 +78,6 @@ func (b *drafter) piece(c *block, l *model.Layer) {
 	}
 	if e := c.attr("drawn"); e != nil {
 		p.DrawnOn = model.Drawing(b.choice(e, string(model.StitchLine), string(model.CutLine)))
-		if p.DrawnOn == model.CutLine {
-			b.fault(e.Range(), "Draw the stitch line for now.", "drawn = \"cut\" is not yet supported")
-		}
 	}
 	unstated := model.Allowance{Width: math.NaN()}
 	if e := c.attr("allowance"); e != nil {

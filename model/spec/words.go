@@ -76,7 +76,7 @@ var (
 		"seam":  {label: nameLabel, needs: []string{"join"}, may: []string{"ease", "flip"}},
 		"share": {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"match", "flip"}},
 		"nest":  {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"align", "clearance"}},
-		"alter": {label: nameLabel, may: []string{"edges", "inward"}, later: true},
+		"alter": {label: nameLabel, needs: []string{"edges", "inward"}},
 		"tape":  tapeShape,
 		"closure": {label: nameLabel, needs: []string{"kind", "edges"}, may: []string{
 			"tape", "other_tape", "from", "to", "row", "stock", "lap", "allowance",

@@ -1,0 +1,162 @@
+package model
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"understitch/model/curve"
+)
+
+// Alteration re-draws edges after a fitting: each is moved sideways, towards
+// its own cloth, by the amounts stated at levels.
+type Alteration struct {
+	Name   string
+	Edges  []*Edge
+	Inward []LevelValue // positive takes in, negative lets out
+	Place  Place
+}
+
+// Address of an alteration: "alter.second-fitting".
+func (a *Alteration) Address() string { return "alter." + a.Name }
+
+// Where the alteration's block stands.
+func (a *Alteration) Where() Place { return a.Place }
+
+// How an altered line is drawn.
+const (
+	alterTolerance = 1e-7 // how closely the moved line is followed
+	cornerRun      = 100  // how far a line is run on to meet its neighbour
+)
+
+// Alter re-draws every edge that the garment's alterations name. Between the
+// levels the amount follows a monotone cubic (Fritsch and Carlson 1980), beyond
+// the outermost it stays. Heights do not change, so several alterations of one
+// edge simply add up, and one that undoes another leaves the line as it was
+// drafted. The neighbours are trimmed or run on to meet the new lines. Notches
+// and darts given by a distance or a level go along at their height; notches
+// given by a point stay where they are.
+func (g *Garment) Alter() []Diagnostic {
+	shifts := map[*Edge]curve.Shift{}
+	for _, a := range g.Alterations {
+		for _, e := range a.Edges {
+			term, fault := a.term(e)
+			if fault != "" {
+				return []Diagnostic{{Severity: "error", Summary: fault, Place: a.Place}}
+			}
+			shifts[e] = append(shifts[e], term)
+		}
+	}
+	for _, p := range g.Pieces() {
+		if fault := p.redraw(shifts); fault != "" {
+			return []Diagnostic{{Severity: "error", Summary: fault, Place: p.Place}}
+		}
+	}
+	return nil
+}
+
+// term is what an alteration does to one edge.
+func (a *Alteration) term(e *Edge) (curve.Term, string) {
+	if !e.Drawn() {
+		return curve.Term{}, e.Address() + " has no drawing; alter its length and widths instead"
+	}
+	type amount struct{ y, inward float64 }
+	var amounts []amount
+	for _, v := range a.Inward {
+		y, ok := e.Piece.LevelY(v.Level)
+		if !ok {
+			return curve.Term{}, e.Piece.Address() + " has no " + v.Level.Name + " level of its own"
+		}
+		amounts = append(amounts, amount{y, v.Value})
+	}
+	slices.SortFunc(amounts, func(a, b amount) int { return cmp.Compare(a.y, b.y) })
+	var ys, values []float64
+	for _, v := range amounts {
+		ys, values = append(ys, v.y), append(values, v.inward)
+	}
+	ramp, err := curve.NewRamp(ys, values)
+	if err != nil {
+		return curve.Term{}, a.Address() + ": " + err.Error()
+	}
+	inward, ok := e.inward()
+	if !ok {
+		return curve.Term{}, a.Address() + " moves edges sideways, and " + e.Address() + " runs across: move its points instead"
+	}
+	return curve.Term{Ramp: ramp, Factor: inward}, ""
+}
+
+// inward is the sideways direction in which the edge's cloth lies: 1 towards
+// larger x, -1 towards smaller. There is none where the edge ends at the height
+// at which it starts.
+func (e *Edge) inward() (float64, bool) {
+	region, err := e.Piece.Region()
+	fall := e.Path.End().Y - e.Path.Start().Y
+	if err != nil || math.Abs(fall) < 1 {
+		return 0, false
+	}
+	// With y downward the cloth of a clockwise outline lies on the right of the
+	// way round it, which is towards smaller x where the edge runs down.
+	if region.Clockwise() == (fall > 0) {
+		return -1, true
+	}
+	return 1, true
+}
+
+// redraw moves the piece's edges and makes their corners meet again.
+func (p *Piece) redraw(shifts map[*Edge]curve.Shift) string {
+	moved := make([]*curve.Path, len(p.Edges))
+	altered := false
+	for i, e := range p.Edges {
+		moved[i] = e.Path
+		if shift := shifts[e]; len(shift) > 0 {
+			moved[i] = e.Path.Sideways(shift, alterTolerance)
+			altered = true
+		}
+	}
+	if !altered {
+		return ""
+	}
+	if e := p.firstPaper(); e != nil {
+		return p.Address() + " cannot be altered: " + e.Address() + " has no drawing"
+	}
+	closed, open := curve.CloseCorners(moved, cornerRun)
+	if open >= 0 {
+		e := p.Edges[open]
+		return "as altered, " + e.Address() + " and " + e.Neighbour(true).Address() + " do not meet any more"
+	}
+	p.carry(shifts, closed)
+	p.figures = pieceFigures{}
+	for i, e := range p.Edges {
+		if closed[i] != e.Path {
+			e.Drafted, e.Path, e.figures = e.Path, closed[i], edgeFigures{}
+		}
+		if shift := shifts[e]; len(shift) > 0 && e.Cut != nil {
+			e.Cut = e.Cut.Sideways(shift, alterTolerance)
+		}
+	}
+	return ""
+}
+
+// carry takes notches and darts given by a distance along to the same height on
+// the new line.
+func (p *Piece) carry(shifts map[*Edge]curve.Shift, redrawn []*curve.Path) {
+	along := func(e *Edge, at float64) float64 {
+		if redrawn[e.Index] == e.Path || at > e.Length() {
+			return at
+		}
+		mark := e.Path.At(at)
+		mark.X += shifts[e].At(mark.Y)
+		s, _ := redrawn[e.Index].Nearest(mark)
+		return s
+	}
+	for _, n := range p.Notches {
+		if Known(n.At) && n.On.Drawn() {
+			n.At = along(n.On, n.At)
+		}
+	}
+	for _, d := range p.Darts {
+		if d.On != nil {
+			d.At = along(d.On, d.At)
+		}
+	}
+}
