@@ -86,14 +86,20 @@ func (j *joiner) add(o Outcome) {
 	}
 }
 
-// tightness ranks passes: the share of the limit that is left, so that figures
-// of different sizes and units compare; a limit of nothing ranks by the room.
+// tightness ranks passes by the share of their room that is left, so that
+// figures of different sizes and units compare: nothing left is 0, as good as
+// can be is 1. Where there is no telling how good it can be, as where a range
+// is open, the margin is held against loose.
 func (f Finding) tightness() float64 {
-	if f.Limit > 0 && f.Off <= f.Limit && f.Off > 0 {
-		return f.Margin / f.Limit
+	room := f.Room
+	if room == 0 {
+		room = loose
 	}
-	return max(f.Margin, 0) + 1
+	return f.Margin / room
 }
+
+// loose is a margin, in millimetres, that no fitting is likely to use up.
+const loose = 40
 
 func sortFindings(list []Finding) { slices.SortStableFunc(list, byPlace) }
 

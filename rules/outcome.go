@@ -25,6 +25,7 @@ type Outcome struct {
 	Measured float64 // in Unit
 	Limit    float64
 	Margin   float64 // room to spare; negative when broken
+	Room     float64 // the margin at its best, that the margin is compared with; 0 when unknown
 	Off      float64 // how far from what is meant, never negative; waivers' windows go by it
 	Unit     Unit
 

@@ -47,12 +47,12 @@ func (p *Pass) Show(mm float64) string { return p.Garment.Show(mm) }
 func (p *Pass) Steps(off float64, say Say) {
 	warn, err := p.Limit("warn"), p.Limit("error")
 	size := math.Abs(off)
-	o := p.numeric(p.limitUnit("warn"), off, warn, warn-size, size)
+	o := Outcome{Unit: p.limitUnit("warn"), Measured: off, Limit: warn, Margin: warn - size, Room: warn, Off: size}
 	switch {
-	case size > err:
+	case size > err+rounding:
 		o.Limit, o.Margin = err, err-size
 		p.finding(o, Error, say)
-	case size > warn:
+	case size > warn+rounding:
 		p.finding(o, Warning, say)
 	default:
 		p.passed(o, say)
@@ -62,13 +62,12 @@ func (p *Pass) Steps(off float64, say Say) {
 // AtMost judges a figure that must not be larger than one of the rule's limits.
 func (p *Pass) AtMost(measured float64, limit string, say Say) {
 	l := p.Limit(limit)
-	o := p.numeric(p.limitUnit(limit), measured, l, l-measured, math.Max(measured, 0))
-	p.judge(o, say)
+	p.judge(Outcome{Unit: p.limitUnit(limit), Measured: measured, Limit: l, Margin: l - measured, Room: l, Off: math.Max(measured, 0)}, say)
 }
 
 // AtLeast judges a length that must not be smaller than what is needed.
 func (p *Pass) AtLeast(measured, needed float64, say Say) {
-	p.judge(p.numeric(Millimetres, measured, needed, measured-needed, math.Max(needed-measured, 0)), say)
+	p.judge(Outcome{Unit: Millimetres, Measured: measured, Limit: needed, Margin: measured - needed, Room: needed, Off: math.Max(needed-measured, 0)}, say)
 }
 
 // Within judges a length that must lie in a range. The limit named, where one
@@ -78,7 +77,11 @@ func (p *Pass) Within(measured float64, r model.Range, tolerance string, say Say
 	if tolerance != "" {
 		spare = p.Limit(tolerance)
 	}
-	o := p.numeric(Millimetres, measured, r.Nearer(measured), r.Room(measured)+spare, math.Abs(r.Beyond(measured)))
+	with := model.Range{Low: r.Low - spare, High: r.High + spare}
+	o := Outcome{Unit: Millimetres, Measured: measured, Limit: with.Nearer(measured), Margin: with.Room(measured), Off: math.Abs(r.Beyond(measured))}
+	if width := with.High - with.Low; !math.IsInf(width, 0) {
+		o.Room = width / 2
+	}
 	p.judge(o, say)
 }
 
@@ -105,13 +108,13 @@ func (p *Pass) limitUnit(name string) Unit {
 	return Millimetres
 }
 
-func (p *Pass) numeric(unit Unit, measured, limit, margin, off float64) Outcome {
-	return Outcome{Numeric: true, Unit: unit, Measured: measured, Limit: limit, Margin: margin, Off: off}
-}
+// rounding is how far a figure may pass its limit by the computer's arithmetic
+// alone: 1.2 cm taken twice is not quite 2.4 cm in binary.
+const rounding = 1e-9
 
 // judge decides by the margin alone: the tolerance has been applied in it, once.
 func (p *Pass) judge(o Outcome, say Say) {
-	if o.Margin < 0 {
+	if o.Margin < -rounding {
 		p.finding(o, p.rule.Severity, say)
 		return
 	}
@@ -119,7 +122,7 @@ func (p *Pass) judge(o Outcome, say Say) {
 }
 
 func (p *Pass) passed(o Outcome, say Say) {
-	o.Status = Passed
+	o.Status, o.Margin = Passed, math.Max(o.Margin, 0)
 	p.add(o, say)
 }
 
@@ -136,6 +139,7 @@ func (p *Pass) finding(o Outcome, severity Severity, say Say) {
 
 func (p *Pass) add(o Outcome, say Say) {
 	p.answered = true
+	o.Numeric = o.Unit != ""
 	o.Rule, o.Subject, o.Key, o.Size = p.rule, p.thing.Address(), say.Key, p.Garment.Size
 	o.Place = say.Place
 	if o.Place.IsZero() {
