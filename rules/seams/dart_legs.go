@@ -52,7 +52,7 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 	for i, l := range legs {
 		a, b := l.Lengths()
 		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Message: func() string {
-			return fmt.Sprintf("the %s of %s are %s and %s long, %s apart; no more than %s is allowed. Move the tip, or the middle of the mouth, until both are equal.",
+			return fmt.Sprintf("the %s of %s are %s and %s long and differ by %s; no more than %s is allowed. Move the tip, or the middle of the mouth, until both are equal.",
 				keys[i], d.Address(), p.Show(a), p.Show(b), p.Show(math.Abs(a-b)), p.Show(p.Limit("legs")))
 		}})
 	}

@@ -1,10 +1,15 @@
 package seams_test
 
 import (
+	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
+	"understitch/rules"
+	"understitch/rules/inspect"
 	"understitch/rules/ruletest"
 	"understitch/rules/seams"
 )
@@ -143,4 +148,44 @@ piece "back" {
 `, `seam "side" { join = [part(shell.front.side, waist, end), shell.back.side] }`))
 	require.Len(t, r.Result.NotPossible, 1)
 	require.Equal(t, `shell.front.side has no drawing and no notch called "waist" that would mark the level`, r.Result.NotPossible[0].Reason)
+}
+
+// Whatever a side seam looks like: the same line turned over, drawn from its
+// other end and run on by some length is longer by that length, to the figure.
+func TestWalkOfTheSameLineTurnedOver(t *testing.T) {
+	engine, err := rules.New([]*rules.Rule{&seams.Walk})
+	require.NoError(t, err)
+	in := &inspect.Inspector{Engine: engine}
+	rapid.Check(t, func(r *rapid.T) {
+		sway := rapid.SliceOfN(rapid.IntRange(-30, 30), 3, 6).Draw(r, "sway")
+		longer := (float64(rapid.IntRange(0, 60).Draw(r, "longer")) + 0.5) / 10 // millimetres, clear of the limit
+		var down, up []string
+		for i, x := range sway {
+			down = append(down, fmt.Sprintf("[%.1f, %d]", 20+float64(x)/10, i*10))
+			up = append([]string{fmt.Sprintf("[%.1f, %d]", 60-float64(x)/10, i*10)}, up...)
+		}
+		low := (len(sway) - 1) * 10
+		src := shell(fmt.Sprintf(`piece "front" {
+  edge "side"  { smooth = [%s] }
+  edge "below" { line = [[%.1f, %d], [0, %[3]d]] }
+  edge "rest"  { line = [[0, %[3]d], [0, 0], [%.1f, 0]] }
+}
+piece "back" {
+  edge "run-on" { line = [[%.1f, %.4f], [%[5]f, %[3]d]] }
+  edge "side"   { smooth = [%[7]s] }
+  edge "rest"   { line = [[%.1f, 0], [90, 0], [%[5]f, %.4[6]f]] }
+}
+`, strings.Join(down, ", "), 20+float64(sway[len(sway)-1])/10, low, 20+float64(sway[0])/10,
+			60-float64(sway[len(sway)-1])/10, float64(low)+longer/10, strings.Join(up, ", "), 60-float64(sway[0])/10),
+			`seam "side" { join = [[shell.back.run-on, shell.back.side], shell.front.side] }`)
+		report := in.Source("trial.garment.hcl", []byte(src), inspect.Options{})
+		require.Empty(r, report.Diagnostics)
+		for _, list := range [][]rules.Finding{report.Result.Findings, report.Result.Closest} {
+			for _, f := range list {
+				require.InDelta(r, longer, f.Measured, 1e-6)
+				require.Equal(r, longer > 1.6, f.Status == rules.Found)
+			}
+		}
+		require.Equal(r, 1, len(report.Result.Findings)+report.Result.Passed)
+	})
 }
