@@ -34,22 +34,28 @@ var Match = rules.Rule{
 		{Name: "match", Value: 0.5, Unit: rules.Millimetres, Text: "how far the allowances of two edges that are sewn together may differ", Source: pencil},
 	},
 	Each: func(g *model.Garment, look func(model.Thing, func(*rules.Pass))) {
+		said := reported{}
 		for _, j := range g.Joins() {
 			look(j, func(p *rules.Pass) {
 				a, b, err := g.Walks(j)
-				match(p, j.Thing, a, b, err)
+				said.match(p, j.Thing, a, b, err)
 			})
 		}
 		for _, s := range g.Shares {
 			look(s, func(p *rules.Pass) {
 				a, b, _, err := g.ShareWalks(s)
-				match(p, s, a, b, err)
+				said.match(p, s, a, b, err)
 			})
 		}
 	},
 }
 
-func match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err error) {
+// reported are the pairs of edges that have been reported in this garment: two
+// edges may meet in several joins, as in a closure and the seam below it, and
+// have one figure at fault.
+type reported map[[2]*model.Edge]bool
+
+func (r reported) match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err error) {
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
@@ -59,7 +65,7 @@ func match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err error) {
 	var group []model.AllowanceSpan
 	flush := func() {
 		if len(group) > 0 {
-			differ = alike(p, thing, a, group) || differ
+			differ = r.alike(p, thing, a, group) || differ
 		}
 		group = nil
 	}
@@ -89,7 +95,7 @@ func apart(s model.AllowanceSpan) float64 { return math.Abs(s.Apart()) }
 
 // alike judges spans in a row, either all of which differ or none, by the worst
 // of them, and reports whether they do.
-func alike(p *rules.Pass, thing model.Thing, along *model.Walk, group []model.AllowanceSpan) bool {
+func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, group []model.AllowanceSpan) bool {
 	worst := group[0]
 	for _, s := range group[1:] {
 		if apart(s) > apart(worst) {
@@ -101,6 +107,10 @@ func alike(p *rules.Pass, thing model.Thing, along *model.Walk, group []model.Al
 		return true // allowance-closure reports it
 	}
 	wrong, right := suspect(p.Garment, worst)
+	if differ && r[[2]*model.Edge{wrong, right}] {
+		return true
+	}
+	r[[2]*model.Edge{wrong, right}] = differ
 	p.AtMost(apart(worst), "match", rules.Say{
 		Key:   group[0].A.Address() + " on " + group[0].B.Address(),
 		Place: stated(wrong),

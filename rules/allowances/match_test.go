@@ -47,6 +47,10 @@ func TestMatch(t *testing.T) {
   kind  = "zip"
   edges = [shell.back.side, shell.back.side]
 }`, 1},
+		{"two joins of the same two edges are one fault", piece("front", paper("side", "40", "allowance = 1\n  }\n  notch \"waist\" {\n    on = side\n    at = 20")) +
+			piece("back", paper("side", "40", "allowance = 2 # want allowance-match error 10mm\n  }\n  notch \"waist\" {\n    on = side\n    at = 20")),
+			`seam "upper" { join = [part(shell.front.side, start, waist), part(shell.back.side, start, waist)] }
+seam "lower" { join = [part(shell.front.side, waist, end), part(shell.back.side, waist, end)] }`, 0},
 		{"a side of two edges, one of which differs", piece("front", paper("side", "40", "allowance = 1")) +
 			piece("yoke", paper("side", "15", "allowance = 1")) + piece("skirt", paper("side", "25", "allowance = 2 # want allowance-match error 10mm")),
 			listed, 1},
