@@ -52,8 +52,8 @@ func (r *Rule) validate() error {
 		return errors.New("no family")
 	case r.Severity == Off:
 		return errors.New("no severity")
-	case r.Each == nil:
-		return errors.New("nothing to look at")
+	case (r.Each == nil) == (r.Across == nil):
+		return errors.New("it must look either at each size or across them")
 	}
 	d := r.Doc
 	for _, part := range []struct{ name, text string }{
@@ -75,13 +75,33 @@ func (r *Rule) validate() error {
 // Check judges one garment in one size. The outcomes come in the order of the
 // rules and of the things they look at.
 func (e *Engine) Check(g *model.Garment, s *Settings) []Outcome {
+	return e.run(g, s, func(r *Rule, look func(model.Thing, func(*Pass))) {
+		if r.Each != nil {
+			r.Each(g, look)
+		}
+	})
+}
+
+// CheckAcross judges what can only be seen over all sizes of a garment together.
+func (e *Engine) CheckAcross(sizes []*model.Garment, s *Settings) []Outcome {
+	if len(sizes) == 0 {
+		return nil
+	}
+	return e.run(sizes[0], s, func(r *Rule, look func(model.Thing, func(*Pass))) {
+		if r.Across != nil {
+			r.Across(sizes, look)
+		}
+	})
+}
+
+func (e *Engine) run(g *model.Garment, s *Settings, walk func(*Rule, func(model.Thing, func(*Pass)))) []Outcome {
 	var out []Outcome
 	for i, r := range e.rules {
 		set := s.rules[i]
 		if set.severity == Off {
 			continue
 		}
-		r.Each(g, func(thing model.Thing, run func(*Pass)) {
+		walk(r, func(thing model.Thing, run func(*Pass)) {
 			p := Pass{Garment: g, rule: r, limits: set.limits, ceiling: set.severity, thing: thing, out: out}
 			run(&p)
 			if !p.answered {

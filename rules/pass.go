@@ -141,6 +141,9 @@ func (p *Pass) add(o Outcome, say Say) {
 	p.answered = true
 	o.Numeric = o.Unit != ""
 	o.Rule, o.Subject, o.Key, o.Size = p.rule, p.thing.Address(), say.Key, p.Garment.Size
+	if say.Size != "" {
+		o.Size = say.Size
+	}
 	o.Place = say.Place
 	if o.Place.IsZero() {
 		o.Place = p.thing.Where()

@@ -9,7 +9,8 @@ type Rule struct {
 	Severity Severity // of its findings, and the highest of a rule with two limits
 	Doc      Doc
 	Limits   []Limit
-	Each     Each // what it looks at, and how it judges one of them
+	Each     Each   // what it looks at in every size, and how it judges one of them
+	Across   Across // instead of Each: what it looks at over all sizes together
 }
 
 // Doc is a rule's documentation. It feeds explain, the reference pages, the
@@ -55,6 +56,11 @@ func Steps(warn, err float64, unit Unit, text, source string) []Limit {
 
 // Each walks over the things of a garment that a rule looks at.
 type Each func(g *model.Garment, look func(thing model.Thing, run func(*Pass)))
+
+// Across walks over what a rule judges over all sizes of a garment at once. The
+// things are those of the first size; what a finding is about is said by
+// Say.Size.
+type Across func(sizes []*model.Garment, look func(thing model.Thing, run func(*Pass)))
 
 // over makes an Each of a list of things and a function that judges one.
 func over[T model.Thing](list func(*model.Garment) []T, run func(*Pass, T)) Each {

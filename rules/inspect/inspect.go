@@ -124,6 +124,7 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 		return
 	}
 	var outcomes []rules.Outcome
+	var sizes []*model.Garment // kept for what is judged across them
 	add := func(g *model.Garment, diags []model.Diagnostic) bool {
 		r.Diagnostics = append(r.Diagnostics, diags...)
 		if g == nil || model.Errors(diags) {
@@ -132,10 +133,14 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 		if len(r.Models) == 0 || !o.OneModel {
 			r.Models = append(r.Models, g)
 		}
+		if len(o.Wearers) == 0 {
+			sizes = append(sizes, g)
+		}
 		outcomes = append(outcomes, in.Engine.Check(g, h.settings)...)
 		return true
 	}
 	partial := in.eachSize(r, doc, o, add)
+	outcomes = append(outcomes, in.Engine.CheckAcross(sizes, h.settings)...)
 	if len(r.Models) == 0 {
 		return
 	}
