@@ -23,6 +23,7 @@ type Pass struct {
 // Message is called only for a finding.
 type Say struct {
 	Key     string      // which of several figures of the thing this is
+	Size    string      // the size it is about, for a rule that looks at all of them
 	Place   model.Place // where to look; the thing's own place when not given
 	Message func() string
 	Related []Related
