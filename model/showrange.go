@@ -12,7 +12,7 @@ func (g *Garment) ShowRange(r Range) string {
 		return g.Show(mm)
 	}
 	switch below, above := math.IsInf(r.Low, -1), math.IsInf(r.High, 1); {
-	case below && above:
+	case r.Any():
 		return "any"
 	case below:
 		return "at most " + end(r.High)
@@ -23,3 +23,6 @@ func (g *Garment) ShowRange(r Range) string {
 	}
 	return end(r.Low) + " to " + end(r.High)
 }
+
+// Any reports whether the range is open at both ends, and asks for nothing.
+func (r Range) Any() bool { return math.IsInf(r.Low, -1) && math.IsInf(r.High, 1) }

@@ -100,13 +100,15 @@ func (n *nesting) level(l *model.Level) float64 {
 		n.Cannot(err, say)
 		return 0
 	}
-	if open(allowed) {
+	if allowed.Any() {
 		n.Good(say)
 		return 0
 	}
 	say.Message = func() string {
 		outer, _ := nest.Outer.Width(l)
 		inner, _ := nest.Inner.Width(l)
+		as, bs := nest.Outer.Times(), nest.Inner.Times() // as ClearanceAt counts them
+		outer.Net, inner.Net = outer.Net*as/min(as, bs), inner.Net*bs/min(as, bs)
 		return fmt.Sprintf("%s at the %s level (%s across against %s, darts closed%s); %s asks for %s. %s",
 			n.compared(clearance), l.Name, n.Show(inner.Net), n.Show(outer.Net), n.halves(),
 			nest.Address(), n.clearance(allowed), n.mend(allowed.Beyond(clearance)))
@@ -242,6 +244,3 @@ func (n *nesting) pieces() []rules.Related {
 		{Message: "the inner piece, " + n.nest.Inner.Address(), Place: n.nest.Inner.Place},
 	}
 }
-
-// open reports whether a range allows anything.
-func open(r model.Range) bool { return math.IsInf(r.Low, -1) && math.IsInf(r.High, 1) }

@@ -1,0 +1,80 @@
+package model_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"understitch/model"
+)
+
+// An armhole of two edges that both begin at the shoulder, as high at its end as
+// at its start, on two layers; the lining's shoulder a little lower.
+const armholes = `
+garment "vest" { unit = "cm" }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "armhole" { smooth = [[12, -8], [16, 0], [22, 4]] }
+    edge "rest"    { line = [[22, 4], [0, 20], [12, -8]] }
+  }
+  piece "back" {
+    edge "armhole" { smooth = [[12, -8], [17, 0], [22, 4]] }
+    edge "rest"    { line = [[22, 4], [0, 20], [12, -8]] }
+  }
+}
+layer "lining" {
+  side = "inner"
+  piece "front" {
+    edge "armhole" { smooth = [[12, -8], [16, 0], [22, 4]] }
+    edge "rest"    { line = [[22, 4], [0, 20], [12, -8]] }
+  }
+  piece "back" {
+    edge "armhole" { smooth = [[12, -7.4], [17, 0], [22, 4]] }
+    edge "rest"    { line = [[22, 4], [0, 20], [12, -7.4]] }
+  }
+}
+share "armhole" {
+  outer = [shell.front.armhole, shell.back.armhole]
+  inner = [lining.front.armhole, lining.back.armhole]
+}
+`
+
+func TestShareWalksRunTheSameWay(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		change [2]string
+		first  string // the inner edge that lies first
+		way    string
+	}{
+		{"several edges, as listed", [2]string{"", ""}, "lining.front.armhole", model.ByOrder},
+		{"flipped by hand", [2]string{"share \"armhole\" {", "share \"armhole\" {\n  flip = true"}, "lining.back.armhole", model.ByOrder},
+		{"on paper", [2]string{"smooth = [[12, -7.4], [17, 0], [22, 4]]", "length = 16"}, "lining.front.armhole", model.ByOrder},
+		{"one edge each, by levels", [2]string{"[shell.front.armhole, shell.back.armhole]\n  inner = [lining.front.armhole, lining.back.armhole]",
+			"[shell.back.armhole]\n  inner = [lining.back.armhole]"}, "lining.back.armhole", model.ByLevels},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			g := build(t, strings.Replace(armholes, c.change[0], c.change[1], 1))
+			outer, inner, way, err := g.ShareWalks(g.Shares[0])
+			require.NoError(t, err)
+			require.Equal(t, c.way, way)
+			require.Equal(t, c.first, inner.Runs[0].Edge.Address())
+			require.Equal(t, "armhole", outer.Runs[0].Edge.Name)
+		})
+	}
+}
+
+// Two paper edges have nothing that shows a direction: layers are drafted the
+// same way round.
+func TestShareWalksOnPaper(t *testing.T) {
+	src := strings.ReplaceAll(armholes, "smooth = [[12, -8], [16, 0], [22, 4]]", "length = 16")
+	src = strings.Replace(src, "[shell.front.armhole, shell.back.armhole]\n  inner = [lining.front.armhole, lining.back.armhole]",
+		"[shell.front.armhole]\n  inner = [lining.front.armhole]", 1)
+	g := build(t, src)
+	outer, inner, way, err := g.ShareWalks(g.Shares[0])
+	require.NoError(t, err)
+	require.Equal(t, model.ByOrder, way)
+	require.False(t, outer.Runs[0].Backward())
+	require.False(t, inner.Runs[0].Backward())
+}
