@@ -5,8 +5,11 @@ package builtin
 
 import (
 	"understitch/rules"
+	"understitch/rules/allowances"
 	"understitch/rules/closures"
+	"understitch/rules/draft"
 	"understitch/rules/fit"
+	"understitch/rules/layers"
 	"understitch/rules/notches"
 	"understitch/rules/seams"
 	"understitch/rules/waivers"
@@ -16,6 +19,10 @@ import (
 // judged.
 func Rules() []*rules.Rule {
 	return []*rules.Rule{
+		layers.SharedEdge,
+		layers.InnerWithinOuter,
+		layers.Girth,
+
 		&seams.Walk,
 		&seams.DartLegs,
 		&seams.FoldStraight,
@@ -25,11 +32,19 @@ func Rules() []*rules.Rule {
 		&notches.OnLine,
 		&notches.Depth,
 
+		&allowances.Match,
+		&allowances.Standard,
+		&allowances.Closure,
+		&allowances.Fold,
+
 		closures.TapeCut,
 		closures.Edges,
 
 		fit.TapeMeasure,
 		fit.BodyEase,
+
+		&draft.OutlineClosed,
+		&draft.OutlineCrossing,
 
 		&waivers.Current,
 	}

@@ -1,0 +1,29 @@
+package builtin
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"understitch/rules"
+)
+
+// Each rule is complete and stands in the list once, and every list is a fresh
+// one that a caller may do with as it likes.
+func TestRules(t *testing.T) {
+	engine, err := rules.New(Rules())
+	require.NoError(t, err)
+	for _, name := range []string{
+		"shared-edge", "inner-within-outer", "layer-girth",
+		"seam-walk", "dart-legs", "fold-straight", "edge-unused",
+		"notch-match", "notch-on-line", "notch-depth",
+		"allowance-match", "allowance-standard", "allowance-closure", "allowance-fold",
+		"tape-cut", "closure-edges", "tape-measure", "body-ease",
+		"outline-closed", "outline-crossing", "waiver-current",
+	} {
+		require.NotNil(t, engine.Rule(name), name)
+	}
+	list := Rules()
+	list[0] = nil
+	require.NotNil(t, Rules()[0])
+}
