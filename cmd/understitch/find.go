@@ -43,11 +43,11 @@ func (f *finder) path(path string) {
 	switch {
 	case err != nil:
 		f.add(path, readingTrouble(err))
-	case info.IsDir():
+	case info.IsDir() && !strings.HasSuffix(path, suffix):
 		f.folder(path)
 	case !strings.HasSuffix(path, suffix):
 		f.add(path, "this is not a garment: its name does not end in "+suffix)
-	default:
+	default: // a folder of that name is told of when it is read
 		f.add(path, "")
 	}
 }
@@ -70,7 +70,7 @@ func (f *finder) folder(root string) {
 			f.link(path, inside)
 			return nil
 		}
-		f.add(path, "") // a folder of that name is told of when it is read
+		f.add(path, "")
 		return skipFolder(entry)
 	})
 }

@@ -22,7 +22,12 @@ func newVersion(w *world) *cobra.Command {
 	return &cobra.Command{
 		Use:   "version",
 		Short: "says which version this is",
-		Args:  cobra.NoArgs,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) > 0 {
+				return fmt.Errorf("version takes no more words, not %q", args[0])
+			}
+			return nil
+		},
 		RunE: func(*cobra.Command, []string) error {
 			_, err := fmt.Fprintf(w.stdout, "understitch %s\n", version())
 			return err

@@ -130,7 +130,7 @@ func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 	s.hang(lead, strings.ToUpper(f.Severity), tagColumn, f.Subject+" ("+f.Rule+")", inkOf(f.Severity)...)
 	s.indented(f.Message)
 	if f.Figure != nil {
-		s.entry("figure", g.figureText(f.Figure))
+		s.entry("figure", g.figureText(*f.Figure))
 	}
 	if len(f.Sizes) > 1 || (len(f.Sizes) == 1 && len(g.Sizes) > 1) {
 		s.entry("shows in", sizesAndWorst(g, f.Finding))
@@ -148,12 +148,12 @@ func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 	}
 }
 
-// figureText is a finding's figure against its limit. Where only the size of a
-// difference counts, its sign is left to the message.
-func (g *Garment) figureText(f *Figure) string {
+// figureText is a figure against its limit. Where only the size of a difference
+// counts, its sign is left to the message.
+func (g *Garment) figureText(f Figure) string {
 	measured := f.Measured
-	if past := f.Limit - f.Margin; math.Abs(past+measured) < 1e-9*math.Abs(past) {
-		measured = past
+	if size := f.Limit - f.Margin; math.Abs(size+measured) < 1e-9*math.Abs(size) {
+		measured = size
 	}
 	return g.show(measured, f.Unit) + ", where the limit is " + g.show(f.Limit, f.Unit)
 }
@@ -176,7 +176,7 @@ func (s *sheet) closest(g *Garment) {
 	s.line("")
 	s.plain("Closest calls, of those that passed: room left, and where", color.Bold)
 	for _, c := range g.Closest {
-		text := fmt.Sprintf("%s (%s: %s, limit %s", c.Subject, c.Rule, g.show(c.Measured, c.Unit), g.show(c.Limit, c.Unit))
+		text := fmt.Sprintf("%s (%s: %s", c.Subject, c.Rule, g.figureText(c.Figure))
 		if len(g.Sizes) > 1 && c.WorstSize != "" {
 			text += "; tightest in " + c.WorstSize
 		}
