@@ -39,7 +39,7 @@ func edges(p *rules.Pass, c *model.Closure) {
 	say := rules.Say{Place: c.Edges[1].Place}
 	var lengths [2]float64
 	for i := range lengths {
-		l, err := c.Length(i)
+		l, err := c.SewnLength(i)
 		if err != nil {
 			p.Cannot(err, say)
 			return

@@ -27,7 +27,7 @@ var TapeCut = &rules.Rule{
 		Why: "Hooks and snaps sit on their tape at a fixed pitch. A length that falls on one means cutting through " +
 			"metal, or a tape that ends short of the edge and gapes, or one that is bent round the end and digs in. " +
 			"The edge has to be drafted to a length that the tape can have.",
-		How: "The closure is measured along its stitch line with the darts closed. With n fasteners, pitch p, metal h along " +
+		How: "The closure is measured along its stitch line with the darts closed; an edge that runs up to the fold is drawn by its half and counts twice. With n fasteners, pitch p, metal h along " +
 			"the tape and m clear on either side of a cut, the tape can be cut from (n-1)p + h + 2m to (n+1)p - h - 2m: " +
 			"both ends then lie in a clear gap. The figure reported is the room to the nearer end of that span.",
 		Fix: "Draft the edge, on every layer that carries it, to a length that the message names, or choose a tape of " +
@@ -62,15 +62,19 @@ func tapeCut(p *rules.Pass, c *model.Closure) {
 		p.Fault(say)
 		return
 	}
-	length, err := c.Length(0)
+	length, halves, err := c.FullLength()
 	if err != nil {
 		p.Cannot(err, say)
 		return
 	}
 	w, choices := nearestWindow(t, length)
 	say.Message = func() string {
-		return fmt.Sprintf("%s is %s long, and tape.%s cannot be cut there without meeting one of its %s. It can be cut at %s.",
-			c.Address(), p.Show(length), t.Name, fasteners(t), alternatives(p, t, length, choices))
+		both := ""
+		if halves {
+			both = ", both halves beside the fold together"
+		}
+		return fmt.Sprintf("%s is %s long%s, and tape.%s cannot be cut there without meeting one of its %s. It can be cut at %s.",
+			c.Address(), p.Show(length), both, t.Name, fasteners(t), alternatives(p, t, length, choices))
 	}
 	p.Within(length, model.Range{Low: w.Low, High: w.High}, "", say)
 }

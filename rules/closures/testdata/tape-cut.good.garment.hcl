@@ -17,15 +17,15 @@ layer "brief" {
 
   piece "front" {
     fold = centre
-    edge "gusset" { line = [[0, 0], [5.7, 0]] }
-    edge "leg"    { smooth = [[5.7, 0], [6.5, -9], [16, -17]] }
+    edge "gusset" { line = [[0, 0], [2.85, 0]] }
+    edge "leg"    { smooth = [[2.85, 0], [6.5, -9], [16, -17]] }
     edge "waist"  { line = [[16, -17], [0, -19]] }
     edge "centre" { line = [[0, -19], [0, 0]] }
   }
   piece "back" {
     fold = centre
-    edge "gusset" { line = [[0, 0], [5.7, 0]] }
-    edge "leg"    { smooth = [[5.7, 0], [11, -5], [17, -15]] }
+    edge "gusset" { line = [[0, 0], [2.85, 0]] }
+    edge "leg"    { smooth = [[2.85, 0], [11, -5], [17, -15]] }
     edge "waist"  { line = [[17, -15], [0, -20]] }
     edge "centre" { line = [[0, -20], [0, 0]] }
   }
