@@ -23,9 +23,9 @@ type stretch struct {
 // follow appends the cubics that follow the trace from t0 to t1 within the
 // tolerance. Each has the curve's end points and derivatives (Hermite's
 // interpolation), and stretches are halved until the bound is small enough;
-// depth halvings are the most.
+// depth halvings and mostStretches stretches are the most.
 func (c *trace) follow(out []stretch, t0, t1, tolerance float64, depth int) []stretch {
-	if depth > 0 && !(c.off(t0, t1) <= tolerance) {
+	if depth > 0 && len(out) < mostStretches && !(c.off(t0, t1) <= tolerance) {
 		mid := (t0 + t1) / 2
 		out = c.follow(out, t0, mid, tolerance, depth-1)
 		return c.follow(out, mid, t1, tolerance, depth-1)
@@ -35,6 +35,10 @@ func (c *trace) follow(out []stretch, t0, t1, tolerance float64, depth int) []st
 	h := (t1 - t0) / 3
 	return append(out, stretch{t0, t1, Cubic(a, a.Add(da.Scale(h)), d.Sub(dd.Scale(h)), d)})
 }
+
+// mostStretches keeps a trace of which no bound can be had from filling the
+// memory. Drawn lines need some dozens.
+const mostStretches = 4096
 
 // hermiteError bounds the error of Hermite's cubic by the largest fourth
 // derivative and the length h of the stretch: h⁴/384 · max|f⁗| (Conte and
@@ -80,8 +84,8 @@ func joined(segs []Segment) []Segment {
 // millimetres. It takes up rounding and nothing else.
 const joinNear = 1e-9
 
-// startAt and endAt put an end of the segment on a point that differs from it
-// by rounding. A cubic's handle goes along.
+// startAt puts the start of the segment on a point that differs from it by
+// rounding, endAt the end. A cubic's handle goes along.
 func (g *Segment) startAt(p Point) {
 	if g.kind == Bezier {
 		g.b = g.b.Add(p.Sub(g.a))
