@@ -42,7 +42,7 @@ layer "shell" {
     fold  = centre
     grain = [[4, 2], [4, 28]]
     edge "top" { curve = [[0, -4.4], [3, -4.4], [6.6, -7.6], [9.6, -8.2]] }
-    edge "princess" { smooth = [[9.6, -8.2], [9.6, -6], [10.4, 0], [9.1, 8], [8.2, 18], [10, 27], [11, 33.5]] }
+    edge "princess" { smooth = [[9.6, -8.2], [9.6, -6], [10.5, 0], [8.95, 8], [8.2, 18], [10, 27], [11, 33.5]] }
     edge "basque" { curve = [[11, 33.5], [7.3, 35], [2.6, 36.8], [0, 38]] }
     edge "centre" { line = [[0, 38], [0, -4.4]] }
 
@@ -68,24 +68,24 @@ layer "shell" {
     grain = [[19, -2], [19, 26]]
     edge "top" { curve = [[12.6, -8.2], [15.2, -8.72], [19.6, -7.2], [23.6, -6]] }
     edge "side" { smooth = [[23.6, -6], [23.6, -4], [24.4, 1], [24.1, 8], [24.05, 18], [24.6, 27], [25.2, 31]] }
-    edge "basque" { curve = [[25.2, 31], [21.6, 31.54], [15, 33.1], [11.2, 33.25]] }
+    edge "basque" { curve = [[25.2, 31], [21.6, 31.54], [15, 33.05], [11.2, 33.15]] }
     edge "princess" {
-      smooth = [[11.2, 33.25], [12.5, 27], [14.3, 18], [13.8, 8], [11.7, 1], [12.6, -6], [12.6, -8.2]]
+      smooth = [[11.2, 33.15], [12.5, 27], [14.3, 18], [13.95, 8], [11.55, 1], [12.6, -6], [12.6, -8.2]]
     }
 
     notch "bust" {
       on    = princess
-      at    = 35.2
+      at    = 35.25
       depth = mm(4)
     }
     notch "waist" {
       on    = princess
-      at    = 15.7
+      at    = 15.75
       depth = mm(4)
     }
     notch "side" {
       on    = side
-      at    = 24
+      at    = 20
       depth = mm(4)
     }
   }
@@ -108,7 +108,7 @@ layer "shell" {
     }
     notch "side" {
       on    = side
-      at    = 13.14
+      at    = 17.14
       depth = mm(4)
     }
   }
@@ -199,7 +199,7 @@ layer "foundation" {
     }
     notch "side" {
       on    = side
-      at    = 24
+      at    = 20
       depth = mm(4)
     }
   }
@@ -217,7 +217,7 @@ layer "foundation" {
 
     notch "side" {
       on    = side
-      at    = 11.54
+      at    = 15.54
       depth = mm(4)
     }
     notch "waist" {
@@ -271,12 +271,12 @@ share "top" {
 nest "centre-front" {
   outer     = shell.centre-front
   inner     = foundation.centre-front
-  clearance = { bust = [0, 0.6], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }
+  clearance = { bust = [0, 0.8], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }
 }
 nest "side-front" {
   outer     = shell.side-front
   inner     = foundation.side-front
-  clearance = { bust = [0, 0.6], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }
+  clearance = { bust = [0, 0.8], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }
 }
 
 closure "zip" {

@@ -23,7 +23,7 @@ import (
 	"io/fs"
 )
 
-//go:embed *.hcl
+//go:embed *.hcl faulty/*.hcl
 var wardrobe embed.FS
 
 // Files is the wardrobe: house.hcl, the garments, and the folder faulty with

@@ -82,11 +82,11 @@ layer "lining" {
 
   piece "front" {
     fold  = centre
-    width = { waist = inch(7 + 5/16), hip = inch(10), knee = inch(11 + 3/8) }
+    width = { waist = inch(7 + 5/16), hip = inch(10), knee = inch(11 + 7/8) }
     edge "waist" { length = 18.8 }
     edge "side" { length = inch(23 + 1/8) }
     edge "hem" {
-      length = inch(11 + 5/8)
+      length = inch(12)
       finish = "hem"
     }
     edge "centre" { length = inch(22 + 5/8) }
@@ -105,14 +105,14 @@ layer "lining" {
 
   piece "back" {
     cut   = 2
-    width = { waist = inch(7 + 1/16), hip = inch(9 + 13/16), knee = inch(11) }
+    width = { waist = inch(7 + 1/16), hip = inch(9 + 13/16), knee = inch(11 + 1/2) }
     edge "waist" { length = 18.1 }
     edge "centre" {
       length = inch(22 + 5/8)
       role   = "closure"                 # as wide as the shell's, for the zip
     }
     edge "hem" {
-      length = inch(11 + 1/4)
+      length = inch(11 + 5/8)
       finish = "hem"
     }
     edge "side" { length = inch(23 + 1/8) }
@@ -155,12 +155,12 @@ share "zip" {
 nest "front" {
   outer     = shell.front
   inner     = lining.front
-  clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0.5, 2] }
+  clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0, 1] }
 }
 nest "back" {
   outer     = shell.back
   inner     = lining.back
-  clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0.5, 2] }
+  clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0, 1] }
 }
 
 closure "zip" {

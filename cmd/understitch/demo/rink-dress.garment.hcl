@@ -58,7 +58,7 @@ layer "shell" {
       rib        = [draft.bust - 0.5, 3.2]
       flank      = [draft.waist + 1.6, 10]
       waist      = [draft.waist, 17.5]
-      tummy      = [draft.tummy + 0.8, 27]
+      tummy      = [draft.tummy + 0.4, 27]
       hip        = [draft.tummy + 4.8, 35.5]
       hem        = [draft.tummy + 9.2, 43.5]
     }
@@ -106,7 +106,7 @@ layer "shell" {
       rib        = [draft.bust - 1.5, 3.2]
       flank      = [draft.waist + 0.6, 10]
       waist      = [draft.waist - 1, 17.5]
-      tummy      = [draft.tummy - 0.2, 27]
+      tummy      = [draft.tummy - 0.6, 27]
       hip        = [draft.tummy + 3.8, 35.5]
       hem        = [draft.tummy + 8.2, 43.5]
     }
@@ -159,8 +159,8 @@ layer "brief" {
       underarm   = [draft.bust, -3]
       bust       = [draft.bust, 0]
       rib        = [draft.bust - 0.53, 3.2]
-      flank      = [draft.waist + 1.3, 10]
-      waist      = [draft.waist - 0.3, 17.5]
+      flank      = [draft.waist + 1.4, 10]
+      waist      = [draft.waist - 0.2, 17.5]
       tummy      = [draft.tummy, 27]
       hip        = [draft.tummy + 0.9, 31]
       gusset     = [draft.gusset, draft.front_crotch]
@@ -203,8 +203,8 @@ layer "brief" {
       underarm   = [draft.bust - 1, -3]
       bust       = [draft.bust - 1, 0]
       rib        = [draft.bust - 1.53, 3.2]
-      flank      = [draft.waist + 0.3, 10]
-      waist      = [draft.waist - 1.3, 17.5]
+      flank      = [draft.waist + 0.4, 10]
+      waist      = [draft.waist - 1.2, 17.5]
       tummy      = [draft.tummy - 1, 27]
       hip        = [draft.tummy - 0.1, 31]
       gusset     = [draft.gusset, draft.back_crotch]
@@ -286,4 +286,9 @@ measure "crotch" {
   to      = waist
   against = body.total_crotch_length
   ease    = [-3, -1]
+}
+# Taken in at the second fitting, on both layers alike.
+alter "second-fitting" {
+  edges  = [shell.front.side, shell.back.side, brief.front.side, brief.back.side]
+  inward = { bust = 0, waist = 0.3, tummy = 0.1 }
 }
