@@ -69,7 +69,7 @@ func Read(file string, src io.Reader, unit model.Unit) ([]Wearer, []model.Diagno
 		}
 		var wrong *csv.ParseError
 		if errors.As(err, &wrong) {
-			t.fault(wrong.Line, wrong.Column, "the table cannot be read: %v", wrong.Err)
+			t.fault(wrong.Line, wrong.Column, "a quotation mark is missing here, or stands where none belongs")
 			break
 		}
 		t.row(rows, cells)

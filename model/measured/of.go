@@ -137,22 +137,26 @@ func nest(g *model.Garment, n *model.Nest) Nest {
 		c, err := n.ClearanceAt(level)
 		out.Clearance.put(level, c, err)
 	}
-	if len(levels) < 2 || !n.Outer.Drawn() || !n.Inner.Drawn() {
+	if len(levels) < 2 || !n.SameHalves() {
 		return out
+	}
+	first, last := levels[0], levels[len(levels)-1]
+	top, _ := n.Outer.LevelY(first)
+	bottom, _ := n.Outer.LevelY(last)
+	if n.OneFrame() {
+		if least, err := n.LeastBetween(top, bottom); err == nil {
+			out.Least = known(least.High)
+		}
 	}
 	frame, err := n.Frame(g)
 	if err != nil {
 		return out
 	}
-	top, _ := n.Outer.LevelY(levels[0])
-	bottom, _ := n.Outer.LevelY(levels[len(levels)-1])
+	if beside, err := n.BesideEachOther(g); err != nil || beside {
+		return out
+	}
 	if bound, err := n.OutsideBetween(frame, top, bottom); err == nil {
 		out.Outside = known(bound.High)
-	}
-	if n.Align == nil {
-		if least, err := n.LeastBetween(top, bottom); err == nil {
-			out.Least = known(least.High)
-		}
 	}
 	return out
 }

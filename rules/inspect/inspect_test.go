@@ -1,0 +1,178 @@
+package inspect
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io/fs"
+	"testing"
+	"testing/fstest"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"understitch/model"
+	"understitch/model/body"
+	"understitch/rules"
+	"understitch/rules/seams"
+)
+
+func inspector(t *testing.T, files fs.FS, list ...*rules.Rule) *Inspector {
+	t.Helper()
+	if len(list) == 0 {
+		list = []*rules.Rule{&seams.Walk}
+	}
+	engine, err := rules.New(list)
+	require.NoError(t, err)
+	return &Inspector{Engine: engine, FS: files}
+}
+
+// spec is a garment of two paper pieces whose seam differs by so many cm in
+// each size.
+func skirt(front string) string {
+	return `garment "skirt" { 
+  unit  = "cm"
+  sizes = ["38", "40"]
+}
+size "38" { waist_girth = 70 }
+size "40" { waist_girth = 74 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "side" { length = ` + front + ` }
+  }
+  piece "back" {
+    edge "side" { length = 60 }
+  }
+}
+seam "side" { join = [shell.front.side, shell.back.side] }
+`
+}
+
+func file(text string) *fstest.MapFile { return &fstest.MapFile{Data: []byte(text)} }
+
+func TestFromAFileSystem(t *testing.T) {
+	in := inspector(t, fstest.MapFS{
+		"house.hcl":                 file("house \"h\" { unit = \"cm\" }\nrule \"seam-walk\" { severity = \"note\" }\n"),
+		"shop/skirt.garment.hcl":    file(skirt("61")),
+		"own/house.hcl":             file("house \"o\" { unit = \"cm\" }\n"),
+		"own/deep/gown.garment.hcl": file(skirt("graded(60, 0.2)")),
+	})
+	var done int
+	reports, err := in.Files(context.Background(), []string{"shop/skirt.garment.hcl", "own/deep/gown.garment.hcl", "gone.garment.hcl"},
+		Options{Done: func(*Report) { done++ }})
+	require.NoError(t, err)
+	require.Equal(t, 3, done)
+
+	require.Len(t, reports[0].Result.Findings, 1)
+	require.Equal(t, rules.Note, reports[0].Result.Findings[0].Severity, "the house above says so")
+	require.Equal(t, []string{"38", "40"}, reports[0].Result.Findings[0].Sizes)
+	require.Len(t, reports[0].Models, 2)
+
+	require.Len(t, reports[1].Result.Findings, 1)
+	require.Equal(t, rules.Warning, reports[1].Result.Findings[0].Severity, "the nearer house holds")
+	require.Equal(t, []string{"40"}, reports[1].Result.Findings[0].Sizes)
+
+	require.False(t, reports[2].Complete())
+	require.Equal(t, "gone.garment.hcl", reports[2].File)
+}
+
+// shut is a file system whose files may not be read.
+type shut struct{}
+
+func (shut) Open(name string) (fs.File, error) {
+	return nil, &fs.PathError{Op: "open", Path: name, Err: fs.ErrPermission}
+}
+
+func TestAFileThatMayNotBeRead(t *testing.T) {
+	r := inspector(t, shut{}).File("shut.garment.hcl", Options{})
+	require.Len(t, r.Diagnostics, 1)
+	require.Contains(t, r.Diagnostics[0].Error(), "shut.garment.hcl:1:1: the file cannot be read")
+	require.Contains(t, r.Diagnostics[0].Error(), "permission")
+}
+
+func TestSizes(t *testing.T) {
+	in := inspector(t, fstest.MapFS{"a.garment.hcl": file(skirt("graded(60, 1)"))})
+	r := in.File("a.garment.hcl", Options{Sizes: []string{"40"}})
+	require.Equal(t, []string{"40"}, r.Sizes)
+	require.Len(t, r.Models, 1)
+	require.True(t, r.Complete())
+
+	r = in.File("a.garment.hcl", Options{Sizes: []string{"44"}})
+	require.False(t, r.Complete())
+	require.Contains(t, r.Diagnostics[0].Error(), `there is no size "44" of this garment; it is made in 38, 40`)
+}
+
+func TestWearers(t *testing.T) {
+	in := inspector(t, fstest.MapFS{"a.garment.hcl": file(`garment "a" { unit = "cm" }
+body { waist_girth = 70 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "side" { length = body.waist_girth }
+  }
+  piece "back" {
+    edge "side" { length = 70 }
+  }
+}
+seam "side" { join = [shell.front.side, shell.back.side] }
+`)})
+	wearers := []body.Wearer{{Name: "anna", Body: map[string]float64{"waist_girth": 700}}, {Name: "rosa", Body: map[string]float64{"waist_girth": 720}}}
+	r := in.File("a.garment.hcl", Options{Wearers: wearers, OneModel: true})
+	require.Empty(t, r.Diagnostics)
+	require.Equal(t, []string{"anna", "rosa"}, r.Sizes)
+	require.Len(t, r.Models, 1, "one model is kept")
+	require.Len(t, r.Result.Findings, 1)
+	require.Equal(t, []string{"rosa"}, r.Result.Findings[0].Sizes)
+	require.InDelta(t, 20, r.Result.Findings[0].Measured, 1e-9)
+}
+
+// A rule that fails costs its own garment and no other.
+func TestAFaultOfOurs(t *testing.T) {
+	broken := seams.Walk
+	broken.Each = rules.Seams(func(p *rules.Pass, s *model.Seam) {
+		if p.Garment.Name == "falls" {
+			panic("out of thread")
+		}
+		p.Good(rules.Say{})
+	})
+	in := inspector(t, fstest.MapFS{
+		"a.garment.hcl": file(skirt("60")),
+		"b.garment.hcl": file("garment \"falls\" { unit = \"cm\" }\n" + skirt("60")[len("garment \"skirt\" { \n  unit  = \"cm\"\n  sizes = [\"38\", \"40\"]\n}\n"):]),
+		"c.garment.hcl": file(skirt("60")),
+	}, &broken)
+	reports, err := in.Files(context.Background(), []string{"a.garment.hcl", "b.garment.hcl", "c.garment.hcl"}, Options{Jobs: 2})
+	require.NoError(t, err)
+	require.True(t, reports[0].Complete())
+	require.False(t, reports[1].Complete())
+	require.Contains(t, reports[1].Diagnostics[0].Summary, "out of thread")
+	require.True(t, reports[2].Complete())
+}
+
+func TestStopped(t *testing.T) {
+	in := inspector(t, fstest.MapFS{"a.garment.hcl": file(skirt("60"))})
+	ctx, stop := context.WithCancel(context.Background())
+	stop()
+	_, err := in.Files(ctx, []string{"a.garment.hcl"}, Options{})
+	require.True(t, errors.Is(err, context.Canceled))
+}
+
+// The order is that of the files, whatever the number of workers.
+func TestOrder(t *testing.T) {
+	files := fstest.MapFS{}
+	var names []string
+	for i := range 40 {
+		name := fmt.Sprintf("g%02d.garment.hcl", i)
+		files[name] = file(skirt(fmt.Sprintf("%d", 60+i%3)))
+		names = append(names, name)
+	}
+	in := inspector(t, files)
+	one, err := in.Files(context.Background(), names, Options{Jobs: 1, Today: time.Unix(0, 0)})
+	require.NoError(t, err)
+	eight, err := in.Files(context.Background(), names, Options{Jobs: 8, Today: time.Unix(0, 0)})
+	require.NoError(t, err)
+	for i := range one {
+		require.Equal(t, names[i], eight[i].File)
+		require.Equal(t, one[i].Result.Findings, eight[i].Result.Findings)
+	}
+}
