@@ -32,8 +32,11 @@ func excerpt(src []byte, at model.Place, columns int) []string {
 		head = "..." + head
 	}
 	row := strings.TrimRight(head+meant+tail, " ")
-	if Columns(row) > columns {
-		row = fitting(row, max(columns-3, 1)) + "..."
+	switch over := Columns(row) > columns; {
+	case over && Columns(head)+Columns(meant) <= columns-3:
+		row = fitting(row, columns-3) + "..."
+	case over: // what is meant takes all the room
+		row = fitting(row, columns)
 	}
 	pin := min(max(Columns(meant), 1), max(columns-Columns(head), 1))
 	return []string{row, strings.Repeat(" ", Columns(head)) + "o" + strings.Repeat("-", pin-1)}

@@ -69,12 +69,26 @@ func garment(r *inspect.Report, closest int) *Garment {
 			g.NotPossible = append(g.NotPossible, n)
 		}
 	}
-	for _, f := range r.Result.Closest {
-		if fig := figure(f.Outcome); fig != nil && !fig.untouched() && len(g.Closest) < closest {
+	g.close(r.Result.Closest, closest)
+	return g
+}
+
+// close lists the passes with least room left, of several alike on one thing
+// only one.
+func (g *Garment) close(passes []rules.Finding, most int) {
+	for _, f := range passes {
+		fig := figure(f.Outcome)
+		if fig == nil || fig.untouched() {
+			continue
+		}
+		same := func(c Close) bool { return c.Rule == f.Rule.Name && c.Subject == f.Subject && c.Figure == *fig }
+		if len(g.Closest) == most {
+			return
+		}
+		if !slices.ContainsFunc(g.Closest, same) {
 			g.Closest = append(g.Closest, Close{f.Rule.Name, f.Subject, list(f.Sizes), f.Size, *fig})
 		}
 	}
-	return g
 }
 
 func (g *Garment) finding(f rules.Finding) Finding {

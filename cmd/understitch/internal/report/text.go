@@ -91,19 +91,21 @@ func (s *sheet) whichForbid(d *Document, entries []entry) {
 		}
 	}
 	if len(numbers) > 0 && len(numbers) < len(entries) {
-		s.plain("what forbids it: number " + strings.Join(numbers, ", "))
+		s.plain("what forbids it: " + plural(len(numbers), "number", "numbers") + " " + strings.Join(numbers, ", "))
 	}
 }
 
 func sizesText(sizes []string) string {
-	const most = 12 // more are wearers, and too many to name
-	if len(sizes) > most {
-		return fmt.Sprintf("%d sizes or wearers, %s to %s", len(sizes), sizes[0], sizes[len(sizes)-1])
+	return plural(len(sizes), "size", "sizes") + " " + listed(sizes)
+}
+
+// listed names sizes or wearers, the first of them where they are many.
+func listed(sizes []string) string {
+	const most = 12
+	if len(sizes) <= most {
+		return strings.Join(sizes, ", ")
 	}
-	if len(sizes) == 1 {
-		return "size " + sizes[0]
-	}
-	return "sizes " + strings.Join(sizes, ", ")
+	return fmt.Sprintf("%s and %d more", strings.Join(sizes[:most], ", "), len(sizes)-most)
 }
 
 func (s *sheet) unread(g *Garment) {
@@ -130,7 +132,7 @@ func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 	s.hang(lead, strings.ToUpper(f.Severity), tagColumn, f.Subject+" ("+f.Rule+")", inkOf(f.Severity)...)
 	s.indented(f.Message)
 	if f.Figure != nil {
-		s.entry("figure", g.figureText(*f.Figure))
+		s.entry("figure", g.figureText(*f.Figure, ", where the limit is "))
 	}
 	if len(f.Sizes) > 1 || (len(f.Sizes) == 1 && len(g.Sizes) > 1) {
 		s.entry("shows in", sizesAndWorst(g, f.Finding))
@@ -150,16 +152,16 @@ func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 
 // figureText is a figure against its limit. Where only the size of a difference
 // counts, its sign is left to the message.
-func (g *Garment) figureText(f Figure) string {
+func (g *Garment) figureText(f Figure, limit string) string {
 	measured := f.Measured
 	if size := f.Limit - f.Margin; math.Abs(size+measured) < 1e-9*math.Abs(size) {
 		measured = size
 	}
-	return g.show(measured, f.Unit) + ", where the limit is " + g.show(f.Limit, f.Unit)
+	return g.show(measured, f.Unit) + limit + g.show(f.Limit, f.Unit)
 }
 
 func sizesAndWorst(g *Garment, f Finding) string {
-	text := strings.Join(f.Sizes, ", ")
+	text := listed(f.Sizes)
 	if len(f.Sizes) == len(g.Sizes) && len(f.Sizes) > 3 {
 		text = "all of them"
 	}
@@ -176,7 +178,7 @@ func (s *sheet) closest(g *Garment) {
 	s.line("")
 	s.plain("Closest calls, of those that passed: room left, and where", color.Bold)
 	for _, c := range g.Closest {
-		text := fmt.Sprintf("%s (%s: %s", c.Subject, c.Rule, g.figureText(c.Figure))
+		text := fmt.Sprintf("%s (%s: %s", c.Subject, c.Rule, g.figureText(c.Figure, ", limit "))
 		if len(g.Sizes) > 1 && c.WorstSize != "" {
 			text += "; tightest in " + c.WorstSize
 		}

@@ -103,9 +103,11 @@ func (s Summary) reaches(least rules.Severity) bool {
 }
 
 // Count writes a number with its noun.
-func Count(n int, one, many string) string {
+func Count(n int, one, many string) string { return fmt.Sprint(n) + " " + plural(n, one, many) }
+
+func plural(n int, one, many string) string {
 	if n == 1 {
-		return "1 " + one
+		return one
 	}
-	return fmt.Sprint(n) + " " + many
+	return many
 }
