@@ -13,17 +13,21 @@
 package docs_test
 
 import (
+	"flag"
 	"fmt"
 	"go/ast"
 	"go/parser"
 	"go/token"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"testing"
+	"testing/fstest"
+	"time"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -31,6 +35,9 @@ import (
 
 	"understitch/model"
 	"understitch/model/spec"
+	"understitch/rules"
+	"understitch/rules/builtin"
+	"understitch/rules/inspect"
 )
 
 // example is one block of a page.
@@ -184,6 +191,7 @@ func framed(t *testing.T, kind, snippet string) string {
 		block("tape", "snap-19", frameTape),
 		block("layer", "shell", layer(t, "shell", "outer")),
 		block("layer", "brief", layer(t, "brief", "inner")),
+		part{"layer", "skirt", layer(t, "skirt", "outer"), "skirt."},
 		part{"closure", "gusset", frameGusset, "closure.gusset"},
 		part{"share", "top", frameShare, "share.top"},
 		part{"nest", "front", "nest \"front\" {\n outer = shell.front\n inner = brief.front\n}", "nest.front"},
@@ -390,4 +398,103 @@ func TestQuotedFigures(t *testing.T) {
 	for _, q := range quoted {
 		require.Contains(t, text, q)
 	}
+}
+
+// block of a page: an hcl example or a report that is quoted.
+var anyBlock = regexp.MustCompile("(?ms)^```(hcl|text)\n(.*?)^```$")
+
+// subjectAndRule is the heading of a finding in a report: shell.front (fold-straight).
+var subjectAndRule = regexp.MustCompile(`(?m)^(?: ?\d+  |    )(?:ERROR|WARNING|NOTE|error|warning|note) +(\S+) \(([a-z-]+)\)$`)
+
+var update = flag.Bool("update", false, "put the reports as they are now into the pages")
+
+// A report that is quoted below a whole garment is what the rules find in it:
+// every finding it shows is found with that message, nothing that is found is
+// left out, and its verdict agrees. Only the figures of checks that passed are
+// not held. With -update the reports are written anew; the text around them, and
+// reports of garments that the reader has changed, are still for a person to read.
+func TestQuotedReports(t *testing.T) {
+	engine, err := rules.New(builtin.Rules())
+	require.NoError(t, err)
+	held := 0
+	for _, page := range pages(t) {
+		src, err := os.ReadFile(page)
+		require.NoError(t, err)
+		if *update {
+			src = quoteAnew(t, page, src)
+		}
+		garment := ""
+		for _, at := range anyBlock.FindAllSubmatchIndex(src, -1) {
+			kind, text := string(src[at[2]:at[3]]), string(src[at[4]:at[5]])
+			if kind == "hcl" {
+				garment = text
+				continue
+			}
+			if !strings.HasPrefix(text, "$ understitch check ") || !fileMark.MatchString(garment) {
+				continue // not a report, or one of a garment that the reader has changed
+			}
+			line := 1 + strings.Count(string(src[:at[0]]), "\n")
+			t.Run(fmt.Sprintf("%s:%d", page, line), func(t *testing.T) { holdReport(t, engine, garment, text) })
+			held++
+		}
+	}
+	require.Positive(t, held)
+}
+
+func holdReport(t *testing.T, engine *rules.Engine, garment, text string) {
+	t.Helper()
+	in := &inspect.Inspector{Engine: engine, FS: fstest.MapFS{}}
+	name := fileMark.FindStringSubmatch(garment)[1]
+	report := in.Source(name, []byte(garment), inspect.Options{Today: time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC)})
+	require.Empty(t, report.Diagnostics)
+	shown := map[[2]string]bool{}
+	for _, m := range subjectAndRule.FindAllStringSubmatch(text, -1) {
+		shown[[2]string{m[1], m[2]}] = true
+	}
+	flat := strings.Join(strings.Fields(text), " ")
+	forbidden := false
+	for _, f := range append(slices.Clone(report.Result.Findings), report.Result.Waived...) {
+		require.Contains(t, flat, f.Message)
+		require.True(t, shown[[2]string{f.Subject, f.Rule.Name}], "%s (%s) is not shown", f.Subject, f.Rule.Name)
+		forbidden = forbidden || f.Waiver == nil && f.Severity == rules.Error
+	}
+	require.Len(t, shown, len(report.Result.Findings)+len(report.Result.Waived), "more is shown than is found")
+	require.Equal(t, forbidden, strings.Contains(text, "\nDO NOT CUT"))
+	require.Equal(t, !forbidden, strings.Contains(text, "\nMAY BE CUT"))
+	for _, n := range report.Result.NotPossible {
+		require.Contains(t, text, n.Rule.Name)
+	}
+}
+
+// quoteAnew puts what the program says now in the place of a page's reports.
+func quoteAnew(t *testing.T, page string, src []byte) []byte {
+	t.Helper()
+	dir := t.TempDir()
+	program := filepath.Join(dir, "understitch")
+	out, err := exec.Command("go", "build", "-o", program, "../cmd/understitch").CombinedOutput()
+	require.NoError(t, err, string(out))
+	garment := ""
+	src = anyBlock.ReplaceAllFunc(src, func(b []byte) []byte {
+		m := anyBlock.FindSubmatch(b)
+		kind, text := string(m[1]), string(m[2])
+		if kind == "hcl" {
+			garment = text
+			return b
+		}
+		if !strings.HasPrefix(text, "$ understitch check ") || !fileMark.MatchString(garment) {
+			return b
+		}
+		name := fileMark.FindStringSubmatch(garment)[1]
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(garment), 0o600))
+		run := exec.Command(program, "check", name)
+		run.Dir = dir
+		said, _ := run.Output() // findings are no failure
+		now := strings.TrimRight(string(said), "\n")
+		if i := strings.LastIndex(now, "\n\n"); i > 0 && !strings.Contains(text, "\nAdvice, not authority") {
+			now = now[:i] // the closing lines stand in one place only
+		}
+		return []byte("```text\n$ understitch check " + name + "\n" + now + "\n```")
+	})
+	require.NoError(t, os.WriteFile(page, src, 0o644))
+	return src
 }
