@@ -1,0 +1,80 @@
+package tables
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"understitch/model"
+	"understitch/model/spec"
+)
+
+const skirt = `garment "skirt" {
+  title = "Skirt"
+  unit  = "cm"
+  sizes = ["36", "38", "40", "a-wearer-with-a-long-name"]
+}
+size "36" { waist_girth = 66 }
+size "38" { waist_girth = 70 }
+size "40" { waist_girth = 74 }
+size "a-wearer-with-a-long-name" { waist_girth = 90 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "side"                                       { length = 60 }
+    edge "waist-with-a-name-longer-than-any-other-has" { length = body.waist_girth / 4 }
+  }
+}
+`
+
+func models(t *testing.T) []*model.Garment {
+	t.Helper()
+	doc, diags := spec.Read("skirt.garment.hcl", []byte(skirt), nil)
+	require.Empty(t, diags)
+	var out []*model.Garment
+	for _, size := range doc.Sizes() {
+		g, diags := doc.Garment(size)
+		require.Empty(t, diags)
+		out = append(out, g)
+	}
+	return out
+}
+
+func TestSideBySide(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, Write(&b, models(t)[:3], 100, true))
+	require.Equal(t, `skirt.garment.hcl: Skirt
+lengths in cm, on the stitch line
+
+                                                          36      38      40
+shell
+  front
+    edge side                                          60.00   60.00   60.00
+    edge waist-with-a-name-longer-than-any-other-has   16.50   17.50   18.50
+    round the outline                                  76.50   77.50   78.50
+`, b.String())
+}
+
+// Where the sizes do not fit beside one another they are set in blocks, and a
+// name that does not fit has a line to itself; no line is too long.
+func TestBlocks(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, Write(&b, models(t), 60, true))
+	for line := range strings.Lines(b.String()) {
+		require.LessOrEqual(t, len(strings.TrimRight(line, "\n")), 60, line)
+	}
+	require.Equal(t, 4, strings.Count(b.String(), "edge side"), "a block a size")
+	require.Contains(t, b.String(), "a-wearer-with-a-long-name\n")
+	require.Contains(t, b.String(), "22.50\n")
+}
+
+// Headings with nothing beneath them are left out.
+func TestNoEmptyHeadings(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, Write(&b, models(t)[:1], 80, false))
+	require.NotContains(t, b.String(), "seams")
+	require.NotContains(t, b.String(), "bones")
+	require.True(t, strings.HasPrefix(b.String(), "\n"), "set off from the garment before")
+}
