@@ -229,14 +229,14 @@ layer "foundation" {
 
   piece "back" {
     cut   = 2
-    grain = [[45, 0], [45, 26]]
-    edge "top" { curve = [[38.4, -4.6], [41.4, -4.5], [45.8, -2.4], [49, -2.4]] }
-    edge "centre" { line = [[49, -2.4], [49, 29.9]] }
+    grain = [[43, 0], [43, 26]]
+    edge "top" { curve = [[36.4, -4.6], [39.4, -4.5], [43.8, -2.4], [47, -2.4]] }
+    edge "centre" { line = [[47, -2.4], [47, 29.9]] }
     edge "hem" {
-      curve  = [[49, 29.9], [45.5, 29.9], [41.5, 29.86], [38.5, 29.5]]
+      curve  = [[47, 29.9], [43.5, 29.9], [39.5, 29.86], [36.5, 29.5]]
       finish = "bound"
     }
-    edge "seam" { smooth = [[38.5, 29.5], [38.8, 27], [40.2, 18], [39.5, 8], [38.4, 1.5], [38.4, -3], [38.4, -4.6]] }
+    edge "seam" { smooth = [[36.5, 29.5], [36.8, 27], [38.2, 18], [37.5, 8], [36.4, 1.5], [36.4, -3], [36.4, -4.6]] }
 
     notch "waist" {
       on    = seam
@@ -255,7 +255,7 @@ seam "basque" {
     [shell.skirt-front.waist, shell.skirt-back.waist],
     [shell.centre-front.basque, shell.side-front.basque, shell.back.basque],
   ]
-  ease = [30, 36]                        # gathers
+  ease = [30, 36] # gathers
 }
 
 seam "foundation-princess" { join = [foundation.centre-front.princess, foundation.side-front.princess] }

@@ -167,7 +167,7 @@ layer "lining" {
   fabric = fabric.lining
 
   piece "back" {
-    fold  = centre                       # the pleat: 1.3 cm a side at the neck
+    fold  = centre # the pleat: 1.3 cm a side at the neck
     grain = [[5, -18], [5, 14]]
     points {
       nape       = [0, -24]
@@ -248,7 +248,7 @@ layer "lining" {
     edge "neck" { curve = [neck_point, [51.3, -21.5], [53.6, -17.8], throat] }
     edge "front" {
       line = [throat, [58, 21]]
-      role = "closure"                   # turned in with the shell's front
+      role = "closure" # turned in with the shell's front
     }
     edge "waist" {
       path   = "M 58 21 C 54 21 47.5 20.676 44.295 20.96 L 42.005 20.96 C 38.5 20.649 34.3 20.2 30.8 20.2"
@@ -280,7 +280,7 @@ layer "lining" {
 seam "centre-back" { join = [shell.back.centre, shell.back.centre] }
 seam "shoulder" {
   join = [shell.back.shoulder, shell.forepart.shoulder]
-  ease = [0.3, 0.8]                      # eased over the shoulder blade
+  ease = [0.3, 0.8] # eased over the shoulder blade
 }
 seam "blade" { join = [shell.back.blade, shell.side.blade] }
 seam "side" { join = [shell.side.side, shell.forepart.side] }
@@ -306,7 +306,7 @@ share "front" {
 share "neck" {
   outer = [shell.back.neck, shell.forepart.neck]
   inner = [lining.back.neck, lining.forepart.neck]
-  match = "eased"                        # the pleat is folded in here
+  match = "eased" # the pleat is folded in here
 }
 
 nest "back" {

@@ -6,12 +6,12 @@ house "harbour-lane" { unit = "cm" }
 # Seam allowances by what the edge is for. An edge that states its own is
 # compared with these; one that states none takes it from here.
 allowance "default" { width = 1.2 }
-allowance "enclosed" { width = 1 }       # turned in between two layers
-allowance "closure" { width = 2 }        # room for a tape, a zip, loops
+allowance "enclosed" { width = 1 } # turned in between two layers
+allowance "closure" { width = 2 }  # room for a tape, a zip, loops
 allowance "hem" { width = 3 }
-allowance "rolled" { width = 1 }         # narrow hems of stretch cloth
-allowance "casing" { width = 1 }         # turned over an elastic
-allowance "bound" { width = 0.6 }        # trimmed under a binding
+allowance "rolled" { width = 1 }  # narrow hems of stretch cloth
+allowance "casing" { width = 1 }  # turned over an elastic
+allowance "bound" { width = 0.6 } # trimmed under a binding
 
 # The company's bodies.
 size "36" {
