@@ -396,7 +396,7 @@ func TestQuotedFigures(t *testing.T) {
 		quoted = append(quoted, fmt.Sprintf("| %d | %s mm | %s mm |", n, model.Decimal(w.Low, 2), model.Decimal(w.High, 2)))
 	}
 	for _, q := range quoted {
-		require.Contains(t, text, q)
+		require.True(t, strings.Contains(text, q), "the page does not say: %s", q)
 	}
 }
 
