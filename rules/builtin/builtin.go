@@ -24,6 +24,7 @@ func Rules() []*rules.Rule {
 		layers.Girth,
 
 		&seams.Walk,
+		&seams.True,
 		&seams.DartLegs,
 		&seams.FoldStraight,
 		&seams.EdgeUnused,

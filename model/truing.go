@@ -1,0 +1,135 @@
+package model
+
+import "slices"
+
+// LineEnd is an end of a seam at which a line goes on across it: a hem, a
+// neckline, an armhole. A and B are the edges of that line, one on either side,
+// and the angles those of cloth, in degrees, between them and the seam; together
+// they make 180 where the line is smooth.
+type LineEnd struct {
+	A, B           *Edge
+	AngleA, AngleB float64
+}
+
+// Centre reports whether the line's two edges are one edge of a mirrored pair,
+// so that the line is at the centre of the garment.
+func (l LineEnd) Centre() bool { return l.A == l.B }
+
+// Sum of the two angles, in degrees.
+func (l LineEnd) Sum() float64 { return l.AngleA + l.AngleB }
+
+// LineAcross is the line that goes on across the end (or the start) of a seam,
+// whose sides are laid out as two walks. There is none where a side ends in the
+// middle of an edge or beside a fold, where a dart opens at the corner, or where
+// the two edges are not of one sort: see oneLine. An edge or corner without a
+// drawing is the error, if its piece is drawn otherwise.
+func (g *Garment) LineAcross(a, b *Walk, atEnd bool) (line LineEnd, ok bool, err error) {
+	line.A, line.B = a.Corner(atEnd), b.Corner(atEnd)
+	if line.A == nil || line.B == nil || line.A.Piece.Paper() || line.B.Piece.Paper() || !g.oneLine(line.A, line.B) {
+		return line, false, nil
+	}
+	for _, e := range []*Edge{line.A, line.B} {
+		if e.Piece.Fold == e || e.dartAtCorner() {
+			return line, false, nil
+		}
+		if paper := e.Piece.firstPaper(); paper != nil {
+			return line, true, missing("%s has no drawing", paper.Address())
+		}
+	}
+	line.AngleA, line.AngleB = a.EndAngle(atEnd), b.EndAngle(atEnd)
+	return line, true, nil
+}
+
+func (e *Edge) dartAtCorner() bool {
+	return slices.ContainsFunc(e.Mouths(), func(m Mouth) bool { return m.From < nearEnd || m.To > e.Length()-nearEnd })
+}
+
+// oneLine reports whether two edges that meet at a seam are one line of the
+// garment: the same edge of a mirrored pair, edges finished alike, shared by the
+// same share, held in by the same elastic, or sewn to one edge that runs on past
+// the seam. Where a seam crosses on the other side as well, as at a waist, the
+// line may bend there on both sides and is not one line.
+func (g *Garment) oneLine(a, b *Edge) bool {
+	if a == b {
+		return true
+	}
+	if a.Finish != "" && a.Finish == b.Finish {
+		return true
+	}
+	for _, u := range g.Uses(a) {
+		for _, v := range g.Uses(b) {
+			if u.Thing == v.Thing && (u.Kind == Gathered || u.Kind == Shared) {
+				return true
+			}
+		}
+	}
+	return g.sewnToOne(a, b)
+}
+
+// sewnToOne reports whether two edges are sewn end to end to one edge that runs
+// on where they meet.
+func (g *Garment) sewnToOne(a, b *Edge) bool {
+	for _, j := range g.Joins() {
+		first, second, err := g.Walks(j)
+		if err != nil {
+			continue
+		}
+		if at, ok := first.between(a, b); ok && !second.crossedNear(at, first.Length) {
+			return true
+		}
+		if at, ok := second.between(a, b); ok && !first.crossedNear(at, second.Length) {
+			return true
+		}
+	}
+	// Or by two seams, each of which takes a part of the other edge.
+	for _, j := range g.Joins() {
+		for _, k := range g.Joins() {
+			if j == k {
+				continue
+			}
+			for _, p := range j.opposite(a) {
+				if slices.Contains(k.opposite(b), p) {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// between is the place along the walk where one of two edges follows the other.
+func (w *Walk) between(a, b *Edge) (float64, bool) {
+	for i := 1; i < len(w.Runs); i++ {
+		before, after := w.Runs[i-1].Edge, w.Runs[i].Edge
+		if before == a && after == b || before == b && after == a {
+			return w.Runs[i].Start, true
+		}
+	}
+	return 0, false
+}
+
+// crossingNear is how far, in millimetres, a seam that crosses one side may lie
+// from one that crosses the other and still be laid on it. A sleeve's seams are
+// set off from a bodice's by several centimetres where they are meant to be.
+const crossingNear = 10
+
+// crossedNear reports whether a seam crosses the walk near a place that lies at
+// a distance along another walk of the given length.
+func (w *Walk) crossedNear(at, length float64) bool {
+	near := Range{at + min(0, w.Length-length) - crossingNear, at + max(0, w.Length-length) + crossingNear}
+	return slices.ContainsFunc(w.Crossings(), func(c Crossing) bool { return near.Beyond(c.At) == 0 })
+}
+
+// opposite are the edges that the join lays on an edge.
+func (j *Join) opposite(e *Edge) []*Edge {
+	var out []*Edge
+	for i, side := range j.Sides {
+		if !slices.ContainsFunc(side, func(s Stretch) bool { return s.Edge == e }) {
+			continue
+		}
+		for _, s := range j.Sides[1-i] {
+			out = append(out, s.Edge)
+		}
+	}
+	return out
+}

@@ -1,0 +1,95 @@
+package seams
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/seam-true.bad.garment.hcl
+var trueBad string
+
+//go:embed testdata/seam-true.good.garment.hcl
+var trueGood string
+
+// True checks that a line which goes on across a seam runs smoothly over it.
+var True = rules.Rule{
+	Name:     "seam-true",
+	Family:   "seams",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "A line that goes on across a seam runs smoothly over it",
+		Why: "A hem, a neckline or an armhole is drawn on two pieces and sewn as one line. Where the corners do not complement each other it makes a point or a " +
+			"scoop at the seam, which shows, and which no pressing takes out.",
+		How: "At each end of the seam, the angle of cloth between the seam and the edge it runs into is measured on both pieces. Together they must make 180°; " +
+			"neither need be 90°. It is judged where the two edges are one line: finished alike, shared by the same share, held in by the same elastic, " +
+			"sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam crosses on both sides, as at a waist, a bend may be " +
+			"meant. So may a real corner, one further from straight than its limit. Corners at a fold are for fold-straight.",
+		Fix: "Butt the two pieces along the seam as sewn, and re-draw both lines over it as one smooth line.",
+		Bad: trueBad, Good: trueGood, Since: "0.1",
+	},
+	Limits: append(rules.Steps(3, 8, rules.Degrees, "how far the two corners together may be from 180 degrees",
+		"common practice, no source; that the angles must complement, and need not be 90: What is truing, telus.net/inspiredsewing"),
+		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is meant so", Source: "common practice, no source"},
+		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "the same where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},
+	),
+	Each: rules.Seams(trueSeam),
+}
+
+func trueSeam(p *rules.Pass, s *model.Seam) {
+	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
+	if err != nil {
+		p.NothingHere() // seam-walk gives the reason
+		return
+	}
+	p.NothingHere()
+	for _, atEnd := range []bool{false, true} {
+		line, ok, err := p.Garment.LineAcross(a, b, atEnd)
+		switch {
+		case !ok:
+		case err != nil:
+			p.Cannot(err, rules.Say{Key: lineKey(line), Place: s.Join})
+		default:
+			trueLine(p, s, line)
+		}
+	}
+}
+
+func lineKey(l model.LineEnd) string { return l.A.Address() + " and " + l.B.Address() }
+
+func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
+	meant := p.Limit("meant")
+	if l.Centre() {
+		meant = p.Limit("centre")
+	}
+	off := l.Sum() - 180
+	if !(math.Abs(off) <= meant) {
+		p.Good(rules.Say{Key: lineKey(l), Place: s.Join})
+		return
+	}
+	names, related := model.Listed([]string{l.A.Address(), l.B.Address()}), []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
+	if l.Centre() {
+		names = "the two halves of " + l.A.Address()
+	} else {
+		related = append(related, rules.Related{Message: corner(l.B, l.AngleB), Place: l.B.Place})
+	}
+	p.Steps(off, rules.Say{
+		Key: lineKey(l), Place: s.Join, Related: related,
+		Message: func() string {
+			wrong := "dip"
+			if off < 0 {
+				wrong = "peak"
+			}
+			return fmt.Sprintf("%s do not run on across %s: their corners make %s° and %s°, together %s° and not 180°, which is a %s of %s° at the seam. Butt the pieces along it and re-draw the line over it as one.",
+				names, s.Address(), model.Decimal(l.AngleA, 1), model.Decimal(l.AngleB, 1), model.Decimal(l.Sum(), 1), wrong, model.Decimal(math.Abs(off), 1))
+		},
+		Mend: &rules.Mend{Title: "true " + names + " over " + s.Address()},
+	})
+}
+
+func corner(e *model.Edge, angle float64) string {
+	return fmt.Sprintf("%s makes a corner of %s° with the seam", e.Address(), model.Decimal(angle, 1))
+}
