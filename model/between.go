@@ -26,11 +26,11 @@ const corner = 1e-5
 // that share); the spans are halved where that leaves room for doubt.
 func (n *Nest) LeastBetween(top, bottom float64) (Least, error) {
 	both := pair{n.Outer, n.Inner}
-	cuts := both.heights(top, bottom)
+	members, cuts := both.members(), both.heights(top, bottom)
 	best := Least{High: math.Inf(1)}
 	var open []band
 	for i := 1; i < len(cuts); i++ {
-		b, err := both.band(cuts[i-1]+corner, cuts[i]-corner)
+		b, err := between(members, cuts[i-1]+corner, cuts[i]-corner)
 		if err != nil {
 			return Least{}, err
 		}
@@ -49,7 +49,7 @@ func (n *Nest) LeastBetween(top, bottom float64) (Least, error) {
 		}
 		middle := (b.top.y + b.bottom.y) / 2
 		for _, half := range [][2]float64{{b.top.y, middle}, {middle, b.bottom.y}} {
-			h, err := both.band(half[0], half[1])
+			h, err := between(members, half[0], half[1])
 			if err != nil {
 				return Least{}, err
 			}
@@ -60,13 +60,33 @@ func (n *Nest) LeastBetween(top, bottom float64) (Least, error) {
 	return best, nil
 }
 
-// pair is an outer and an inner piece in one frame.
-type pair [2]*Piece
+// pair is an outer and an inner group of pieces in one frame.
+type pair [2]Group
 
-// sample is both pieces measured at one height.
+// member is a piece of a pair and how its width counts in the clearance.
+type member struct {
+	*Piece
+	counts float64
+}
+
+func (p pair) members() []member {
+	var out []member
+	for i, group := range p {
+		for _, piece := range group {
+			counts := piece.Times() / group.Times()
+			if i == 1 {
+				counts = -counts
+			}
+			out = append(out, member{piece, counts})
+		}
+	}
+	return out
+}
+
+// sample is every piece measured at one height.
 type sample struct {
 	y, clearance float64
-	spans        [2][]curve.Span
+	spans        [][]curve.Span // by member
 }
 
 // band is the clearance between two heights, with a bound on it.
@@ -86,7 +106,7 @@ func (p pair) heights(top, bottom float64) []float64 {
 			out = append(out, y)
 		}
 	}
-	for _, piece := range p {
+	for _, piece := range p.members() {
 		for _, e := range piece.Edges {
 			add(e.Path.Start().Y)
 			add(e.Path.Bounds().Min.Y)
@@ -113,32 +133,36 @@ func (p pair) heights(top, bottom float64) []float64 {
 	return kept
 }
 
-func (p pair) at(y float64) (sample, error) {
-	outer, err := p[0].widthAt(y)
-	if err != nil {
-		return sample{}, err
+func at(members []member, y float64) (sample, error) {
+	out := sample{y: y, spans: make([][]curve.Span, len(members))}
+	for i, m := range members {
+		w, err := m.widthAt(y)
+		if err != nil {
+			return sample{}, err
+		}
+		out.clearance += m.counts * w.Net
+		out.spans[i] = w.Spans
 	}
-	inner, err := p[1].widthAt(y)
-	return sample{y, outer.Net - inner.Net, [2][]curve.Span{outer.Spans, inner.Spans}}, err
+	return out, nil
 }
 
-func (p pair) band(top, bottom float64) (band, error) {
-	a, err := p.at(top)
+func between(members []member, top, bottom float64) (band, error) {
+	a, err := at(members, top)
 	if err != nil {
 		return band{}, err
 	}
-	b, err := p.at(bottom)
+	b, err := at(members, bottom)
 	if err != nil {
 		return band{}, err
 	}
 	out := band{top: a, bottom: b, low: math.Inf(-1)}
 	slack := 0.0
-	for i := range p {
+	for i, m := range members {
 		s, ok := spanSlack(a.spans[i], b.spans[i], bottom-top)
 		if !ok {
 			return out, nil // the outline changes its make-up in between: halve
 		}
-		slack += s
+		slack += s * math.Abs(m.counts)
 	}
 	out.low = out.ends() - slack
 	return out, nil
@@ -174,15 +198,15 @@ func stray(arc, run, fall float64) float64 {
 // outer piece between two heights of the outer's frame, the inner laid on it by
 // frame.
 func (n *Nest) OutsideBetween(frame curve.Motion, top, bottom float64) (curve.Bound, error) {
-	outer, err := n.Outer.Region()
+	outer, err := n.Outer[0].Region()
 	if err != nil {
 		return curve.Bound{}, err
 	}
-	if e := n.Inner.firstPaper(); e != nil {
+	if e := n.Inner[0].firstPaper(); e != nil {
 		return curve.Bound{}, missing("%s has no drawing", e.Address())
 	}
 	var worst curve.Bound
-	for _, e := range n.Inner.Edges {
+	for _, e := range n.Inner[0].Edges {
 		for _, part := range betweenHeights(e.Path.Move(frame), top, bottom) {
 			b := outer.Outside(part, leastTolerance)
 			worst.Low, worst.High = math.Max(worst.Low, b.Low), math.Max(worst.High, b.High)

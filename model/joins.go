@@ -60,7 +60,7 @@ type Share struct {
 // Nest tells which inner piece lies in which outer piece.
 type Nest struct {
 	Name         string
-	Outer, Inner *Piece
+	Outer, Inner Group
 	Align        *Share // nil: drawn in one frame
 	Clearance    []LevelRange
 	Place        Place

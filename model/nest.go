@@ -66,7 +66,7 @@ func (n *Nest) ClearanceAt(l *Level) (float64, error) {
 // both are drawn in one frame, else by the share that the nest names.
 func (n *Nest) Frame(g *Garment) (curve.Motion, error) {
 	if n.Align == nil {
-		if n.Outer.OwnLevels || n.Inner.OwnLevels {
+		if !n.Outer.InFrame() || !n.Inner.InFrame() {
 			return curve.Identity(), missing("%s and %s are not drawn in one frame, and the nest names no share to lay them together by", n.Outer.Address(), n.Inner.Address())
 		}
 		return curve.Identity(), nil
@@ -91,9 +91,9 @@ func (n *Nest) Frame(g *Garment) (curve.Motion, error) {
 	return curve.Fit(fixed, moving, TurnedOver(ro, ri)), nil
 }
 
-func runOn(w *Walk, p *Piece) (Run, bool) {
+func runOn(w *Walk, pieces Group) (Run, bool) {
 	for _, r := range w.Runs {
-		if r.Edge.Piece == p {
+		if pieces.Has(r.Edge.Piece) {
 			return r, true
 		}
 	}

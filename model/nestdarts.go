@@ -53,7 +53,7 @@ func (n *Nest) SameHalves() bool { return n.Outer.Times() == n.Inner.Times() }
 // OneFrame reports whether both pieces are drawn, in the garment's common
 // frame, so that a height is the same in both.
 func (n *Nest) OneFrame() bool {
-	return n.Align == nil && n.Outer.Drawn() && n.Inner.Drawn() && !n.Outer.OwnLevels && !n.Inner.OwnLevels
+	return n.Align == nil && n.Outer.Drawn() && n.Inner.Drawn() && n.Outer.InFrame() && n.Inner.InFrame()
 }
 
 // BesideEachOther reports whether the two drawings, the inner one laid by the
@@ -64,15 +64,15 @@ func (n *Nest) BesideEachOther(g *Garment) (bool, error) {
 	if err != nil {
 		return false, err
 	}
-	outer, err := n.Outer.Region()
+	outer, err := n.Outer[0].Region()
 	if err != nil {
 		return false, err
 	}
-	if _, err = n.Inner.Region(); err != nil {
+	if _, err = n.Inner[0].Region(); err != nil {
 		return false, err
 	}
 	box, low, high := outer.Bounds(), math.Inf(1), math.Inf(-1)
-	for _, e := range n.Inner.Edges {
+	for _, e := range n.Inner[0].Edges {
 		b := e.Path.Move(frame).Bounds()
 		low, high = math.Min(low, b.Min.X), math.Max(high, b.Max.X)
 	}

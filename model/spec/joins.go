@@ -77,9 +77,11 @@ func (b *drafter) share(c *block) {
 func (b *drafter) nest(c *block) {
 	n := &model.Nest{Name: c.name, Place: place(c.header)}
 	b.g.Nests = append(b.g.Nests, n)
-	n.Outer, n.Inner = b.pieceAt(c.attr("outer")), b.pieceAt(c.attr("inner"))
-	if n.Outer != nil && n.Outer == n.Inner {
-		b.fault(c.attrs["inner"].SrcRange, "", "a piece cannot lie in itself")
+	n.Outer, n.Inner = b.group(c.attr("outer")), b.group(c.attr("inner"))
+	for _, p := range n.Outer {
+		if n.Inner.Has(p) {
+			b.fault(c.attrs["inner"].SrcRange, "", "a piece cannot lie in itself")
+		}
 	}
 	if e := c.attr("clearance"); e != nil {
 		n.Clearance = b.levelRanges(e)
@@ -99,6 +101,31 @@ func (b *drafter) nest(c *block) {
 			b.nothing(e, "share", "", name, append(namesOf(b.g.Shares, nameOf), "draft"))
 		}
 	}
+}
+
+// group reads a piece, or a list of pieces that are compared as one.
+func (b *drafter) group(e hclsyntax.Expression) model.Group {
+	list := []hclsyntax.Expression{e}
+	if t, ok := e.(*hclsyntax.TupleConsExpr); ok {
+		list = t.Exprs
+		if len(list) == 0 {
+			b.fault(e.Range(), "For example: outer = [shell.front, shell.side].", "this list names no piece")
+		}
+	}
+	var group model.Group
+	for _, x := range list {
+		p := b.pieceAt(x)
+		switch {
+		case p == nil:
+		case group.Has(p):
+			b.fault(x.Range(), "", "%s is there twice", p.Address())
+		case len(group) > 0 && group.Layer() != p.Layer:
+			b.fault(x.Range(), "", "the pieces of one side of a nest belong to one layer")
+		default:
+			group = append(group, p)
+		}
+	}
+	return group
 }
 
 func (b *drafter) elastic(c *block) {

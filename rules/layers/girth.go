@@ -76,7 +76,7 @@ func notRound(p *rules.Pass, level *model.Level, layer *model.Layer, reason erro
 func ownPieces(g *model.Garment, inner *model.Layer, level *model.Level) bool {
 	return slices.ContainsFunc(inner.Pieces, func(piece *model.Piece) bool {
 		return piece.Reaches(level) && !slices.ContainsFunc(g.Nests, func(n *model.Nest) bool {
-			return n.Inner == piece && n.Outer.Reaches(level)
+			return n.Inner.Has(piece) && n.Outer.Reaches(level)
 		})
 	})
 }
@@ -107,7 +107,7 @@ func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, ou
 func meantLarger(g *model.Garment, outer, inner *model.Layer, level *model.Level) float64 {
 	sum := 0.0
 	for _, n := range g.Nests {
-		if n.Outer.Layer == outer && n.Inner.Layer == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) {
+		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) {
 			sum += math.Max(0, -n.Allowed(level).Low) * min(n.Outer.Times(), n.Inner.Times())
 		}
 	}

@@ -81,7 +81,7 @@ func (n *nesting) notReached() (any bool) {
 		}
 		any = true
 		err := errors.New("no figure at the " + c.Level.Name + " level")
-		for _, piece := range []*model.Piece{n.nest.Inner, n.nest.Outer} {
+		for _, piece := range []model.Group{n.nest.Inner, n.nest.Outer} {
 			if _, reason := piece.Width(c.Level); reason != nil {
 				err = reason
 			}
@@ -132,21 +132,26 @@ func (n *nesting) between(i int) bool {
 		n.Cannot(err, say)
 		return false
 	}
-	broken := low-least.High > n.Limit("beyond")
-	if broken && low-least.High <= math.Max(n.short[i], n.short[i+1])+n.Limit("beyond") {
+	broken := low-least.Low > n.Limit("beyond")
+	if broken && low-least.Low <= math.Max(n.short[i], n.short[i+1])+n.Limit("beyond") {
 		return true // the levels themselves have told it
 	}
 	say.Message = func() string {
 		return fmt.Sprintf("%s between the levels %s and %s, %s below the first (darts closed%s); from the one to the other %s asks for %s. %s",
-			n.compared(least.High), upper.Name, lower.Name, n.Show(least.Y-top), n.halves(), n.nest.Address(), n.clearance(model.AnyFrom(low)), n.mend(least.High-low))
+			n.compared(least.Low), upper.Name, lower.Name, n.Show(least.Y-top), n.halves(), n.nest.Address(), n.clearance(model.AnyFrom(low)), n.mend(least.Low-low))
 	}
-	n.Within(least.High, model.AnyFrom(low), "beyond", say)
+	n.Within(least.Low, model.AnyFrom(low), "beyond", say)
 	return broken
 }
 
-// outlines lays the inner piece on the outer in each band between levels.
+// outlines lays the inner piece on the outer in each band between levels. Of
+// several pieces taken together there is no one outline: their widths at every
+// height have been judged.
 func (n *nesting) outlines(covered []bool) {
 	nest := n.nest
+	if len(nest.Outer) > 1 || len(nest.Inner) > 1 {
+		return
+	}
 	frame, err := nest.Frame(n.Garment)
 	if err == nil && !nest.SameHalves() {
 		err = fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", nest.Outer.Address(), nest.Inner.Address())
@@ -183,9 +188,9 @@ func (n *nesting) outlines(covered []bool) {
 		say.Message = func() string {
 			return fmt.Sprintf("%s stands %s out of %s between the levels %s and %s, where their widths agree; no more than %s is meant. "+
 				"Look how one is drawn on the other, and move the edge that stands out.",
-				nest.Inner.Address(), n.Show(outside.Low), nest.Outer.Address(), upper.Name, lower.Name, n.Show(meant))
+				nest.Inner.Address(), n.Show(outside.High), nest.Outer.Address(), upper.Name, lower.Name, n.Show(meant))
 		}
-		n.Within(outside.Low, model.Range{Low: math.Inf(-1), High: meant}, "beyond", say)
+		n.Within(outside.High, model.Range{Low: math.Inf(-1), High: meant}, "beyond", say)
 	}
 }
 
@@ -232,7 +237,7 @@ func (n *nesting) mend(beyond float64) string {
 
 // halves tells a reader of widths that they are those of halves.
 func (n *nesting) halves() string {
-	if n.nest.Outer.Fold != nil && n.nest.Inner.Fold != nil {
+	if n.nest.Outer.OnFold() && n.nest.Inner.OnFold() {
 		return ", from the fold"
 	}
 	return ""
@@ -240,7 +245,7 @@ func (n *nesting) halves() string {
 
 func (n *nesting) pieces() []rules.Related {
 	return []rules.Related{
-		{Message: "the outer piece, " + n.nest.Outer.Address(), Place: n.nest.Outer.Place},
-		{Message: "the inner piece, " + n.nest.Inner.Address(), Place: n.nest.Inner.Place},
+		{Message: "the outer piece, " + n.nest.Outer.Address(), Place: n.nest.Outer.Where()},
+		{Message: "the inner piece, " + n.nest.Inner.Address(), Place: n.nest.Inner.Where()},
 	}
 }
