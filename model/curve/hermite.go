@@ -23,15 +23,20 @@ type stretch struct {
 // follow appends the cubics that follow the trace from t0 to t1 within the
 // tolerance. Each has the curve's end points and derivatives (Hermite's
 // interpolation), and stretches are halved until the bound is small enough;
-// depth halvings and mostStretches stretches are the most.
+// depth halvings and mostStretches stretches are the most, and what then
+// still has no good bound, such as a place where the curve spins, is straight.
 func (c *trace) follow(out []stretch, t0, t1, tolerance float64, depth int) []stretch {
-	if depth > 0 && len(out) < mostStretches && !(c.off(t0, t1) <= tolerance) {
+	near := c.off(t0, t1) <= tolerance
+	if !near && depth > 0 && len(out) < mostStretches {
 		mid := (t0 + t1) / 2
 		out = c.follow(out, t0, mid, tolerance, depth-1)
 		return c.follow(out, mid, t1, tolerance, depth-1)
 	}
 	a, da := c.at(t0, false)
 	d, dd := c.at(t1, true)
+	if !near {
+		return append(out, stretch{t0, t1, Line(a, d)})
+	}
 	h := (t1 - t0) / 3
 	return append(out, stretch{t0, t1, Cubic(a, a.Add(da.Scale(h)), d.Sub(dd.Scale(h)), d)})
 }

@@ -26,7 +26,8 @@ const mitreLimit = 4
 // nearest to the corner; a straight line too short for that is turned round,
 // and curves that do not cross are joined by a straight line. A line that runs
 // there and back on itself has its outer side on both sides. Gaps in the path
-// stay.
+// stay, and its start and end are no corner even where they are one point:
+// CloseCorners is for those.
 func (p *Path) Parallel(d, tolerance float64) *Path {
 	if d == 0 || p.Length() == 0 {
 		return p

@@ -225,7 +225,7 @@ func TestParallelBounds(t *testing.T) {
 		if math.IsInf(bound, 1) {
 			return
 		}
-		fit := c.follow(nil, from, to, 0, 0)[0].seg
+		fit := c.follow(nil, from, to, math.Inf(1), 0)[0].seg
 		for k := 1.0; k < 100; k++ {
 			want, _ := c.at(from+(to-from)*k/100, false)
 			require.LessOrEqual(t, want.Dist(fit.at(k/100)), bound*(1+1e-6)+1e-6)

@@ -111,7 +111,7 @@ func TestSidewaysBounds(t *testing.T) {
 			by, slope := c.eval(p.Y)
 			return pt(p.X+by, p.Y), pt(d.X+slope*d.Y, d.Y)
 		}}
-		fit := curve.follow(nil, 0, 1, 0, 0)[0].seg
+		fit := curve.follow(nil, 0, 1, math.Inf(1), 0)[0].seg
 		for k := 0.0; k <= 200; k++ {
 			want, _ := curve.at(k/200, false)
 			require.LessOrEqual(t, want.Dist(fit.at(k/200)), bound+1e-9*(1+bound))
