@@ -105,10 +105,11 @@ func (w *Walk) add(e *Edge, from, to float64) {
 			continue
 		}
 		at, _, err := n.Position()
-		if err != nil || at < -nearEnd || at > e.Length()+nearEnd {
+		if err != nil || at < -cornerReach || at > e.Length()+cornerReach {
 			w.Lost = append(w.Lost, n)
 			continue
 		}
+		at = min(max(at, 0), e.Length())
 		if at < min(from, to)-nearEnd || at > max(from, to)+nearEnd {
 			continue // on another part of the edge
 		}

@@ -168,23 +168,26 @@ func (l Legs) jump(leg, other curve.Point, fromTip float64, region *curve.Region
 	if mouth := l.A.Lerp(l.B, 0.5).X - l.Tip.X; math.Abs(mouth) > l.A.Dist(l.B) {
 		right = mouth > 0 // lying across: the level leaves towards the mouth
 	}
-	was, okWas := reach(region, here, right)
-	is, okIs := reach(region, there, right)
-	if !okWas || !okIs {
+	was, over := reach(region, here, right)
+	is, overNow := reach(region, there, right)
+	if over < 0 || over != overNow {
+		// The new height runs into another edge, as just under a curved waist:
+		// what lies beyond the dart is then taken at the old one.
 		return math.Abs(there.X - here.X)
 	}
 	return was - is
 }
 
-// reach is the distance from a point along its level to the outline.
-func reach(region *curve.Region, from curve.Point, right bool) (float64, bool) {
+// reach is the distance from a point along its level to the outline, and the
+// edge it is reached at; -1 where there is none.
+func reach(region *curve.Region, from curve.Point, right bool) (distance float64, edge int) {
 	for _, s := range region.Spans(from.Y) {
 		if from.X >= s.X0-nearEnd && from.X <= s.X1+nearEnd {
 			if right {
-				return s.X1 - from.X, true
+				return s.X1 - from.X, s.E1
 			}
-			return from.X - s.X0, true
+			return from.X - s.X0, s.E0
 		}
 	}
-	return 0, false
+	return 0, -1
 }

@@ -1,6 +1,7 @@
 package model_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -135,4 +136,33 @@ func TestSewnLengthClosesDarts(t *testing.T) {
 	require.NoError(t, err)
 	require.InDelta(t, 170, path.Length(), 1e-9)
 	require.InDelta(t, 2*math.Atan2(15, 120), math.Acos(path.Direction(1).Dot(path.Direction(169))), 1e-9)
+}
+
+// Just under a curved waist the level must not be followed on to the waist's
+// own curve, whichever leg of a dart it meets.
+func TestWidthUnderACurvedWaist(t *testing.T) {
+	for _, tip := range []float64{9, 9.5, 10, 10.5} {
+		g := build(t, fmt.Sprintf(`
+garment "skirt" { unit = "cm" }
+level "waist" { y = 0 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    fold = centre
+    edge "waist"  { smooth = [[0, 0], [10, -0.4], [20.4, -1.6]] }
+    edge "side"   { smooth = [[20.4, -1.6], [23, 9], [25, 20]] }
+    edge "hem"    { line = [[25, 20], [0, 20]] }
+    edge "centre" { line = [[0, 20], [0, 0]] }
+    dart "waist" {
+      on     = waist
+      at     = 10
+      intake = 2.2
+      tip    = [%g, 9]
+    }
+  }
+}`, tip))
+		w, err := g.Layers[0].Pieces[0].Width(g.Levels[0])
+		require.NoError(t, err)
+		require.InDelta(t, w.Gross-22, w.Net, 3, "tip at %g", tip)
+	}
 }

@@ -21,7 +21,7 @@ func TestOnLine(t *testing.T) {
 		{"on it", notch("a", "point = [20, 18]"), ""},
 		{"within a pencil line", notch("a", "point = [20.04, 18]"), ""},
 		{"off it", notch("a", "point = [20.3, 18.1] # want notch-on-line error 3.0mm"), "[20, 18.1]"},
-		{"past the end", notch("a", "at = 40.5 # want notch-on-line error 405mm"), "40"},
+		{"past the end", notch("a", "at = 40.5 # want notch-on-line error 5mm"), "40"},
 		{"at the end", notch("a", "at = 40"), ""},
 		{"at the start", notch("a", "at = 0"), ""},
 		{"on a level", notch("a", "level = waist"), ""},
@@ -59,7 +59,7 @@ func TestOnLine(t *testing.T) {
 		})
 	}
 	t.Run("past the end of a paper edge", func(t *testing.T) {
-		ruletest.Spec(t, &notches.OnLine, shell(paper("front", "40", "41 # want notch-on-line error 410mm"), ""))
+		ruletest.Spec(t, &notches.OnLine, shell(paper("front", "40", "41 # want notch-on-line error 10mm"), ""))
 	})
 }
 

@@ -73,9 +73,5 @@ func inside(p *rules.Pass, n *model.Notch, say rules.Say) {
 			n.Address(), p.Show(n.At), n.On.Address(), p.Show(length), p.Show(max(beyond, -beyond)))
 	}
 	say.Mend = move(p, n, n.On, nearest)
-	at := n.At
-	if beyond == 0 {
-		at = min(max(at, 0), length)
-	}
-	p.Within(at, model.Range{High: length}, "", say)
+	p.AtMost(max(beyond, -beyond), "off", say)
 }

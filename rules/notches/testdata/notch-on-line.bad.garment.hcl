@@ -19,7 +19,7 @@ layer "shell" {
     }
     notch "vent" {
       on = side
-      at = 30.8 # want notch-on-line error 308mm
+      at = 30.8 # want notch-on-line error 5.8mm
     }
     notch "hip" {
       on    = side
