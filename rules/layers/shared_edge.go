@@ -28,7 +28,7 @@ var SharedEdge = &rules.Rule{
 			"places where pieces meet on both layers the lines are laid on each other as closely as they go, turned over where " +
 			"they were drawn the other way round; the figure is the largest distance between places equally far along. Notches " +
 			"and meeting pieces are paired in order; what a difference in length explains is not found again in them. " +
-			"match = \"length\" compares lengths and notches, match = \"eased\" notches alone, by their share of the length.",
+			"match = \"length\" compares lengths and notches, match = \"eased\" notches alone; the ease may lie between any of them.",
 		Fix: "Draft both layers from one line again, and carry its notches over. Where the layers are meant to differ, say so " +
 			"by match, or leave that stretch out of the share.",
 		Bad: sharedEdgeBad, Good: sharedEdgeGood, Since: "0.1",

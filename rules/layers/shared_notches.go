@@ -53,12 +53,9 @@ func (s *sharing) notch(pair model.NotchPair, pairs []model.NotchPair) {
 	s.AtMost(off, "length", say)
 }
 
-// notchOff is how far a pair is off, by what the lengths do not explain: by the
-// share of the length along where one side is eased in.
+// notchOff is how far a pair is off, by what the lengths do not explain: ease,
+// or a wrong length, may lie between any of the notches.
 func (s *sharing) notchOff(pair model.NotchPair) float64 {
-	if s.share.Match == model.Eased {
-		return (pair.A.At/s.outer.Length - pair.B.At/s.inner.Length) * (s.outer.Length + s.inner.Length) / 2
-	}
 	return model.Misplaced(pair.Off(), s.longer)
 }
 
