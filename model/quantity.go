@@ -97,3 +97,7 @@ func (r Range) Nearer(v float64) float64 {
 func (r Range) Hull(o Range) Range {
 	return Range{math.Min(r.Low, o.Low), math.Max(r.High, o.High)}
 }
+
+// Less is the range of what is left of a value of this range when one of the
+// other is taken off.
+func (r Range) Less(o Range) Range { return Range{r.Low - o.High, r.High - o.Low} }

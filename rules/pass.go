@@ -43,18 +43,23 @@ func (p *Pass) Limit(name string) float64 {
 // Show writes a length in the unit of the garment's spec.
 func (p *Pass) Show(mm float64) string { return p.Garment.Show(mm) }
 
-// Steps judges how far something is from what is meant by the rule's limits
-// "warn" and "error". off may carry a sign; its size is judged.
+// Steps judges how far something is from what is meant by the rule's two
+// limits: "warn" and "error", or those of a rule that warns at most, "note" and
+// "warn". off may carry a sign; its size is judged.
 func (p *Pass) Steps(off float64, say Say) {
-	warn, err := p.Limit("warn"), p.Limit("error")
+	lower, upper := "warn", "error"
+	if p.rule.Severity == Warning {
+		lower, upper = "note", "warn"
+	}
+	low, high := p.Limit(lower), p.Limit(upper)
 	size := math.Abs(off)
-	o := Outcome{Unit: p.limitUnit("warn"), Measured: off, Limit: warn, Margin: warn - size, Room: warn, Off: size}
+	o := Outcome{Unit: p.limitUnit(lower), Measured: off, Limit: low, Margin: low - size, Room: low, Off: size}
 	switch {
-	case size > err+rounding:
-		o.Limit, o.Margin = err, err-size
-		p.finding(o, Error, say)
-	case size > warn+rounding:
-		p.finding(o, Warning, say)
+	case size > high+rounding:
+		o.Limit, o.Margin = high, high-size
+		p.finding(o, p.rule.Severity, say)
+	case size > low+rounding:
+		p.finding(o, p.rule.Severity-1, say)
 	default:
 		p.passed(o, say)
 	}

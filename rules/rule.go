@@ -34,6 +34,7 @@ const (
 	Millimetres Unit = "mm"
 	Degrees     Unit = "degrees"
 	Ratio       Unit = "ratio"
+	Percent     Unit = "%"
 )
 
 // Limit is a named figure a rule judges by. A house can change it.
@@ -51,6 +52,15 @@ func Steps(warn, err float64, unit Unit, text, source string) []Limit {
 	return []Limit{
 		{"warn", warn, unit, text + ": a warning past this", source},
 		{"error", err, unit, text + ": an error past this", source},
+	}
+}
+
+// NoteSteps are the two limits of a rule whose findings are a note past the
+// first and a warning past the second.
+func NoteSteps(note, warn float64, unit Unit, text, source string) []Limit {
+	return []Limit{
+		{"note", note, unit, text + ": a note past this", source},
+		{"warn", warn, unit, text + ": a warning past this", source},
 	}
 }
 
@@ -124,6 +134,21 @@ func Notches(run func(*Pass, *model.Notch)) Each {
 // Darts looks at every dart.
 func Darts(run func(*Pass, *model.Dart)) Each {
 	return over((*model.Garment).Darts, run)
+}
+
+// Elastics looks at every elastic.
+func Elastics(run func(*Pass, *model.Elastic)) Each {
+	return over(func(g *model.Garment) []*model.Elastic { return g.Elastics }, run)
+}
+
+// Bones looks at every bone.
+func Bones(run func(*Pass, *model.Bone)) Each {
+	return over(func(g *model.Garment) []*model.Bone { return g.Bones }, run)
+}
+
+// Whole looks at the garment as one thing, for what belongs to no part of it.
+func Whole(run func(*Pass, *model.Garment)) Each {
+	return over(func(g *model.Garment) []*model.Garment { return []*model.Garment{g} }, run)
 }
 
 // Joins looks at every pair of sides that are brought together: the seams, and

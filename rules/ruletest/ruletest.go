@@ -4,7 +4,7 @@
 //	join = [shell.front.side, shell.back.side]  # want seam-walk error 4.1mm
 //
 // A want names the rule, the severity and, where the finding has a figure, the
-// measured value in mm, deg or ratio (written without the unit), to the digits
+// measured value in mm, deg, % or ratio (written without a unit), to the digits
 // given. Several wants may stand on one line, after one another. A spec without
 // wants must stay silent.
 package ruletest
@@ -107,10 +107,10 @@ func Compare(t *testing.T, report *inspect.Report, src string) {
 type Want struct {
 	Line           int
 	Rule, Severity string
-	Figure         string // "4.1mm", "12deg", "0.85"; "" when none is stated
+	Figure         string // "4.1mm", "12deg", "1.5%", "0.85"; "" when none is stated
 }
 
-var wantForm = regexp.MustCompile(`want ([a-z-]+) (error|warning|note)(?: (-?[0-9.]+(?:mm|deg)?)(?:\s|$))?`)
+var wantForm = regexp.MustCompile(`want ([a-z-]+) (error|warning|note)(?: (-?[0-9.]+(?:mm|deg|%)?)(?:\s|$))?`)
 
 // Wants reads the expectations in a spec's comments.
 func Wants(src string) []Want {
@@ -141,7 +141,7 @@ func agrees(figure string, f rules.Finding) bool {
 	if figure == "" {
 		return !f.Numeric
 	}
-	unit := map[rules.Unit]string{rules.Millimetres: "mm", rules.Degrees: "deg", rules.Ratio: ""}[f.Unit]
+	unit := map[rules.Unit]string{rules.Millimetres: "mm", rules.Degrees: "deg", rules.Ratio: "", rules.Percent: "%"}[f.Unit]
 	number, ok := strings.CutSuffix(figure, unit)
 	value, err := strconv.ParseFloat(number, 64)
 	if !ok || err != nil || !f.Numeric {

@@ -249,6 +249,8 @@ func (g *Garment) show(v float64, unit string) string {
 		return (&model.Garment{Unit: g.unit}).Show(v)
 	case rules.Degrees:
 		return model.Decimal(v, 1) + "°"
+	case rules.Percent:
+		return model.Decimal(v, 1) + " %"
 	}
 	return model.Decimal(v, 3)
 }

@@ -1,0 +1,124 @@
+package model
+
+import (
+	"cmp"
+	"slices"
+)
+
+// LayersInward are the garment's layers from the outermost to the innermost.
+func (g *Garment) LayersInward() []*Layer {
+	out := slices.Clone(g.Layers)
+	slices.SortStableFunc(out, func(a, b *Layer) int { return cmp.Compare(a.Order, b.Order) })
+	return out
+}
+
+// LayerOver is the layer that lies next over another, or nil for the outermost.
+func (g *Garment) LayerOver(l *Layer) *Layer {
+	var over *Layer
+	for _, other := range g.LayersInward() {
+		if other == l {
+			return over
+		}
+		over = other
+	}
+	return nil
+}
+
+// LevelsDown are the garment's levels from the top down. Where some have no
+// height, as in a garment of paper pieces, they stay as the spec lists them.
+func (g *Garment) LevelsDown() []*Level {
+	out := slices.Clone(g.Levels)
+	if slices.ContainsFunc(out, func(l *Level) bool { return !Known(l.Y) }) {
+		return out
+	}
+	slices.SortStableFunc(out, func(a, b *Level) int { return cmp.Compare(a.Y, b.Y) })
+	return out
+}
+
+// RoomAt is what a layer measures round at a level, in millimetres.
+type RoomAt struct {
+	Level        *Level
+	Outer, Inner float64
+}
+
+// Room is how much more the outer layer measures round.
+func (r RoomAt) Room() float64 { return r.Outer - r.Inner }
+
+// Rooms are the levels at which two layers both close round the body, from the
+// top down, with the girths of both.
+func (g *Garment) Rooms(outer, inner *Layer) []RoomAt {
+	var out []RoomAt
+	for _, l := range g.LevelsDown() {
+		round, err := g.Girth(outer, l)
+		if err != nil {
+			continue
+		}
+		within, err := g.Girth(inner, l)
+		if err != nil {
+			continue
+		}
+		out = append(out, RoomAt{l, round, within})
+	}
+	return out
+}
+
+// NestsAt are the nests of two layers whose pieces both reach a level.
+func (g *Garment) NestsAt(outer, inner *Layer, l *Level) []*Nest {
+	var out []*Nest
+	for _, n := range g.Nests {
+		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(l) && n.Inner.Reaches(l) {
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+// States reports whether the nest itself says what it asks for at a level.
+func (n *Nest) States(l *Level) bool {
+	return slices.ContainsFunc(n.Clearance, func(c LevelRange) bool { return c.Level == l })
+}
+
+// EaseAt is the ease that the layer states at a level, and whether it does.
+func (l *Layer) EaseAt(level *Level) (Range, bool) {
+	for _, e := range l.Ease {
+		if e.Level == level {
+			return e.Range, true
+		}
+	}
+	return Range{}, false
+}
+
+// RoomChange is how the room between two layers may change from one level to a
+// lower one by what the spec states: the clearances of their nests, each as
+// often as its pieces are cut, and the eases of the layers. Where nothing is
+// stated at both levels the room is to stay as it is.
+func (g *Garment) RoomChange(outer, inner *Layer, upper, lower *Level) Range {
+	return g.changeOfNests(outer, inner, upper, lower).Hull(changeOfEase(outer, inner, upper, lower))
+}
+
+func (g *Garment) changeOfNests(outer, inner *Layer, upper, lower *Level) Range {
+	sum := Exactly(0)
+	for _, n := range g.NestsAt(outer, inner, upper) {
+		if !n.States(upper) || !n.States(lower) || !n.Outer.Reaches(lower) || !n.Inner.Reaches(lower) {
+			continue
+		}
+		times := min(n.Outer.Times(), n.Inner.Times())
+		change := n.Allowed(lower).Less(n.Allowed(upper))
+		sum.Low += change.Low * times
+		sum.High += change.High * times
+	}
+	return sum
+}
+
+func changeOfEase(outer, inner *Layer, upper, lower *Level) Range {
+	var at [2]Range
+	for i, l := range []*Level{upper, lower} {
+		around, ok := outer.EaseAt(l)
+		within, okInner := inner.EaseAt(l)
+		if !ok || !okInner {
+			return Exactly(0)
+		}
+		at[i] = around.Less(within)
+	}
+	return at[1].Less(at[0])
+}
