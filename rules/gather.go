@@ -34,20 +34,39 @@ type gatherKey struct {
 // Gather joins the outcomes of every size of one garment. Outcomes must come
 // size by size in the garment's order.
 func Gather(outcomes []Outcome) Result {
-	var result Result
-	joined := map[Status]*joiner{Found: {}, NotPossible: {}, Passed: {}}
+	var g Gathering
+	g.Add(outcomes)
+	return g.Result()
+}
+
+// Gathering joins the outcomes of a garment as they come, so that those of
+// thousands of wearers need not all be kept. The zero value is empty.
+type Gathering struct {
+	passed int
+	joined [NotPossible + 1]joiner
+}
+
+// Add takes in the outcomes of one more size.
+func (g *Gathering) Add(outcomes []Outcome) {
 	for _, o := range outcomes {
 		if o.Status == Passed {
-			result.Passed++
+			g.passed++
 			if !o.Numeric {
 				continue
 			}
 		}
-		joined[o.Status].add(o)
+		g.joined[o.Status].add(o)
 	}
-	result.Findings = joined[Found].findings
-	result.NotPossible = joined[NotPossible].findings
-	result.Closest = joined[Passed].findings
+}
+
+// Result is what has come of all that was added; nothing may be added after.
+func (g *Gathering) Result() Result {
+	result := Result{
+		Findings:    g.joined[Found].findings,
+		NotPossible: g.joined[NotPossible].findings,
+		Closest:     g.joined[Passed].findings,
+		Passed:      g.passed,
+	}
 	sortFindings(result.Findings)
 	sortFindings(result.NotPossible)
 	slices.SortStableFunc(result.Closest, func(a, b Finding) int {
@@ -78,7 +97,7 @@ func (j *joiner) add(o Outcome) {
 		return
 	}
 	f := &j.findings[i]
-	if o.Size != "" && !slices.Contains(f.Sizes, o.Size) {
+	if n := len(f.Sizes); o.Size != "" && (n == 0 || f.Sizes[n-1] != o.Size) { // they come size by size
 		f.Sizes = append(f.Sizes, o.Size)
 	}
 	if o.Severity > f.Severity || (o.Severity == f.Severity && o.Margin < f.Margin) {

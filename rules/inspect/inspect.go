@@ -30,10 +30,10 @@ type Options struct {
 	Sizes   []string      // only these; empty for all
 	Wearers []body.Wearer // bodies to draft for, instead of sizes
 	Today   time.Time
-	Jobs    int // garments at a time; 0 for one
+	Jobs    int // how many looks at a time; 0 for one
 
-	OneModel bool          // keep only the first size's model: for many wearers
-	Done     func(*Report) // told of each garment as it is finished, from any goroutine; may be nil
+	OneModel bool   // keep only the first wearer's model, of many
+	Done     func() // told of each garment that is finished, or with wearers of each of them on each garment; may be nil
 }
 
 // Report is everything about one garment file.
@@ -45,7 +45,7 @@ type Report struct {
 	Source      []byte
 	Result      rules.Result
 	Diagnostics []model.Diagnostic
-	Models      []*model.Garment // one for each size, in order; see Options.OneModel
+	Models      []*model.Garment // one for each size, in order; of wearers see Options.OneModel
 }
 
 // Complete reports whether all of the garment was checked.
@@ -65,14 +65,16 @@ func (in *Inspector) Files(ctx context.Context, files []string, o Options) ([]*R
 	reports := make([]*Report, len(files))
 	group, ctx := errgroup.WithContext(ctx)
 	group.SetLimit(max(o.Jobs, 1))
+	inner := o
+	inner.Jobs = o.Jobs / max(len(files), 1) // a few garments on many wearers
 	for i, file := range files {
 		group.Go(func() error {
 			if err := ctx.Err(); err != nil {
 				return err
 			}
-			reports[i] = in.File(file, o)
-			if o.Done != nil {
-				o.Done(reports[i])
+			reports[i] = in.File(file, inner)
+			if o.Done != nil && len(o.Wearers) == 0 {
+				o.Done()
 			}
 			return nil
 		})
@@ -123,61 +125,37 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 	if model.Errors(h.diags) {
 		return
 	}
-	var outcomes []rules.Outcome
-	var sizes []*model.Garment // kept for what is judged across them
-	add := func(g *model.Garment, diags []model.Diagnostic) bool {
-		r.Diagnostics = append(r.Diagnostics, diags...)
-		if g == nil || model.Errors(diags) {
-			return false
+	bodies, partial := in.bodies(r, doc, o)
+	var gathering rules.Gathering
+	complete := in.each(bodies, h, o, func(l look) bool {
+		r.add(l.diags)
+		gathering.Add(l.outcomes)
+		switch {
+		case l.garment == nil:
+			return len(o.Wearers) > 0 // other wearers may have what this one lacks
+		case len(r.Models) == 0 || !o.OneModel || len(o.Wearers) == 0:
+			r.Models = append(r.Models, l.garment)
 		}
-		if len(r.Models) == 0 || !o.OneModel {
-			r.Models = append(r.Models, g)
-		}
-		if len(o.Wearers) == 0 {
-			sizes = append(sizes, g)
-		}
-		outcomes = append(outcomes, in.Engine.Check(g, h.settings)...)
 		return true
-	}
-	partial := in.eachSize(r, doc, o, add)
-	outcomes = append(outcomes, in.Engine.CheckAcross(sizes, h.settings)...)
+	})
 	if len(r.Models) == 0 {
 		return
 	}
+	if len(o.Wearers) == 0 {
+		gathering.Add(in.Engine.CheckAcross(r.Models, h.settings))
+	}
 	first := r.Models[0]
 	r.Title = first.Title
-	r.Result = rules.Gather(outcomes)
-	in.Engine.Waivers(&r.Result, first, h.settings, o.Today, partial)
+	r.Result = gathering.Result()
+	in.Engine.Waivers(&r.Result, first, h.settings, o.Today, partial || !complete)
 }
 
-// eachSize builds the garment in each size asked for; it reports whether some
-// sizes of the spec were left out.
-func (in *Inspector) eachSize(r *Report, doc *spec.Document, o Options, add func(*model.Garment, []model.Diagnostic) bool) (partial bool) {
-	if len(o.Wearers) > 0 {
-		r.Sizes = nil
-		for _, w := range o.Wearers {
-			r.Sizes = append(r.Sizes, w.Name)
-			if !add(doc.Wearer(w.Name, w.Body)) {
-				return true
-			}
-		}
-		return true
-	}
-	sizes := doc.Sizes()
-	if len(o.Sizes) > 0 {
-		if missing := notAmong(o.Sizes, sizes); missing != "" {
-			r.Diagnostics = append(r.Diagnostics, lacksSize(r.File, missing, sizes))
-		}
-		sizes = slices.DeleteFunc(slices.Clone(sizes), func(s string) bool { return !slices.Contains(o.Sizes, s) })
-		partial = len(sizes) < len(doc.Sizes())
-		r.Sizes = sizes
-	} else if len(sizes) == 0 {
-		sizes = []string{""}
-	}
-	for _, s := range sizes {
-		if !add(doc.Garment(s)) {
-			return true // one fault in the spec does not make one for every size
+// add takes in diagnostics, each once: what is wrong for one wearer is often
+// wrong for all.
+func (r *Report) add(diags []model.Diagnostic) {
+	for _, d := range diags {
+		if !slices.Contains(r.Diagnostics, d) {
+			r.Diagnostics = append(r.Diagnostics, d)
 		}
 	}
-	return partial
 }

@@ -60,7 +60,7 @@ func TestFromAFileSystem(t *testing.T) {
 	})
 	var done int
 	reports, err := in.Files(context.Background(), []string{"shop/skirt.garment.hcl", "own/deep/gown.garment.hcl", "gone.garment.hcl"},
-		Options{Done: func(*Report) { done++ }})
+		Options{Done: func() { done++ }})
 	require.NoError(t, err)
 	require.Equal(t, 3, done)
 
@@ -127,6 +127,41 @@ seam "side" { join = [shell.front.side, shell.back.side] }
 	require.InDelta(t, 20, r.Result.Findings[0].Measured, 1e-9)
 }
 
+// A wearer who lacks a measure is told, and the others are looked at all the
+// same; the report is the same whatever the number of workers.
+func TestWearersSideBySide(t *testing.T) {
+	in := inspector(t, fstest.MapFS{"a.garment.hcl": file(`garment "a" { unit = "cm" }
+body { waist_girth = 70 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "side" { length = body.waist_girth }
+  }
+  piece "back" {
+    edge "side" { length = 70 }
+  }
+}
+seam "side" { join = [shell.front.side, shell.back.side] }
+`)})
+	wearers := []body.Wearer{{Name: "none", Body: map[string]float64{"hip_girth": 900}}}
+	for i := range 200 {
+		wearers = append(wearers, body.Wearer{Name: fmt.Sprint("w", i), Body: map[string]float64{"waist_girth": 700 + float64(i%5)}})
+	}
+	done := make(chan bool, len(wearers))
+	one := in.File("a.garment.hcl", Options{Wearers: wearers, OneModel: true})
+	eight := in.File("a.garment.hcl", Options{Wearers: wearers, OneModel: true, Jobs: 8, Done: func() { done <- true }})
+	require.Len(t, done, len(wearers))
+	require.False(t, one.Complete())
+	require.Len(t, one.Diagnostics, 1)
+	require.Len(t, one.Models, 1)
+	require.Len(t, one.Result.Findings, 1)
+	require.Len(t, one.Result.Findings[0].Sizes, 3*40)
+	require.InDelta(t, 4, one.Result.Findings[0].Measured, 1e-9)
+	require.Equal(t, one.Result.Findings, eight.Result.Findings)
+	require.Equal(t, one.Diagnostics, eight.Diagnostics)
+	require.Equal(t, one.Result.Passed, eight.Result.Passed)
+}
+
 // A rule that fails costs its own garment and no other.
 func TestAFaultOfOurs(t *testing.T) {
 	broken := seams.Walk
@@ -141,6 +176,9 @@ func TestAFaultOfOurs(t *testing.T) {
 		"b.garment.hcl": file("garment \"falls\" { unit = \"cm\" }\n" + skirt("60")[len("garment \"skirt\" { \n  unit  = \"cm\"\n  sizes = [\"38\", \"40\"]\n}\n"):]),
 		"c.garment.hcl": file(skirt("60")),
 	}, &broken)
+	many := in.File("b.garment.hcl", Options{Jobs: 4, Wearers: make([]body.Wearer, 3)})
+	require.Contains(t, many.Diagnostics[0].Summary, "out of thread")
+
 	reports, err := in.Files(context.Background(), []string{"a.garment.hcl", "b.garment.hcl", "c.garment.hcl"}, Options{Jobs: 2})
 	require.NoError(t, err)
 	require.True(t, reports[0].Complete())
