@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
@@ -64,6 +66,9 @@ func (r *reporting) valid() error {
 		return oneOf("min-severity", r.minSeverity, []string{"error", "warning", "note"})
 	}
 	r.least = severity
+	if r.closest < 0 {
+		return fmt.Errorf("--closest %d: a number from 0", r.closest)
+	}
 	var formats []string
 	for _, f := range report.Formats() {
 		formats = append(formats, f.Name)

@@ -56,7 +56,7 @@ length needed, and whether the whole suits the body.
 A garment is one file, NAME.garment.hcl. Begin with "understitch demo", or with
 "understitch check" in a folder of your own.
 
-` + report.Advice,
+` + strings.Join(report.Wrap(report.Advice, 80), "\n"),
 		SilenceUsage:  true,
 		SilenceErrors: true,
 		// A word that is no command is told in one line; without a word there is help.

@@ -2,6 +2,8 @@ package main
 
 import (
 	"fmt"
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -30,6 +32,11 @@ the line of its file.`,
 			dir := "."
 			if len(args) > 0 {
 				dir = args[0]
+			}
+			if info, err := os.Stat(dir); err != nil {
+				return fmt.Errorf("%s: %s", dir, readingTrouble(err))
+			} else if !info.IsDir() {
+				dir = filepath.Dir(dir)
 			}
 			in := &inspect.Inspector{Engine: engine}
 			_, settings, diags := in.House(dir)

@@ -36,7 +36,7 @@ func (s *selection) flags(f *pflag.FlagSet) {
 	f.StringVar(&s.size, "size", "", "only this `size`")
 	f.StringVar(&s.bodies, "bodies", "", "check on the wearers of a table (`FILE.csv`: a row a wearer, a column a body measure) instead of sizes")
 	f.StringVar(&s.bodiesUnit, "bodies-unit", "", "the unit of that table: cm, mm or in (default the unit of the house above it)")
-	f.IntVar(&s.jobs, "jobs", runtime.GOMAXPROCS(0), "how many garments are looked at side by side, a `number` from 1")
+	f.IntVar(&s.jobs, "jobs", 0, "how many garments or wearers are looked at side by side, a `number`; 0 for one a processor")
 	f.StringVar(&s.shard, "shard", "", "only the K-th of N shares of the garments, as `K/N`")
 	f.StringVar(&s.changedSince, "changed-since", "", "only garments that git finds changed since this `revision`")
 	f.StringVar(&s.stdinPath, "stdin-path", "stdin"+suffix, "what a spec read from standard input (-) is called")
@@ -58,8 +58,11 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, oneMo
 	}
 	in := &inspect.Inspector{Engine: engine}
 	o := inspect.Options{Today: w.now(), Jobs: s.jobs, OneModel: oneModel}
-	if s.jobs < 1 {
-		return nil, fmt.Errorf("--jobs %d: at least one garment has to be looked at", s.jobs)
+	switch {
+	case s.jobs < 0:
+		return nil, fmt.Errorf("--jobs %d: a number from 0", s.jobs)
+	case s.jobs == 0:
+		o.Jobs = runtime.GOMAXPROCS(0)
 	}
 	if s.size != "" {
 		o.Sizes = []string{s.size}
@@ -73,6 +76,9 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, oneMo
 	}
 	got := &garments{engine: engine}
 	if len(paths) == 1 && paths[0] == "-" {
+		if s.shard != "" || s.changedSince != "" {
+			return nil, errors.New("--shard and --changed-since choose among files, and - is standard input")
+		}
 		report, err := s.standardInput(w, in, o)
 		if err != nil {
 			return nil, err
@@ -130,9 +136,9 @@ func (s *selection) files(ctx context.Context, w *world, in *inspect.Inspector, 
 			names = append(names, f.file)
 		}
 	}
-	bar := w.progress(len(names))
+	bar := w.progress(len(names) * max(len(o.Wearers), 1))
 	defer bar.clear()
-	o.Done = func(*inspect.Report) { bar.step() }
+	o.Done = bar.step
 	inspected, err := in.Files(ctx, names, o)
 	if err != nil {
 		return nil, err

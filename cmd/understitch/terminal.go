@@ -68,7 +68,7 @@ func (w *world) progress(total int) *progress {
 	return p
 }
 
-// step counts one garment as done.
+// step counts one look as done.
 func (p *progress) step() {
 	p.mu.Lock()
 	defer p.mu.Unlock()
@@ -78,7 +78,7 @@ func (p *progress) step() {
 		return
 	}
 	p.shown, p.onLine = now, true
-	fmt.Fprintf(p.w, "\r%d of %d garments checked", p.done, p.total)
+	fmt.Fprintf(p.w, "\r%d of %d checked", p.done, p.total)
 }
 
 // clear takes the line away again.

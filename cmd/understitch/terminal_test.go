@@ -25,7 +25,7 @@ func TestProgress(t *testing.T) {
 	require.Empty(t, b.String(), "nothing to take away")
 	now = now.Add(200 * time.Millisecond)
 	p.step()
-	require.Equal(t, "\r10 of 40 garments checked", b.String())
+	require.Equal(t, "\r10 of 40 checked", b.String())
 	now = now.Add(time.Millisecond)
 	p.step()
 	require.Equal(t, 1, strings.Count(b.String(), "\r"), "too soon again")
