@@ -58,7 +58,7 @@ func (s *sheet) garment(d *Document, g *Garment) {
 		title += ": " + g.Title
 	}
 	s.plain(title, color.Bold)
-	about := Count(g.Passed, "check", "checks") + " passed"
+	about := count(g.Passed, "check", "checks") + " passed"
 	if len(g.Sizes) > 0 {
 		about += "; " + sizesText(g.Sizes)
 	}
@@ -114,12 +114,12 @@ func (s *sheet) unread(g *Garment) {
 		if diag.Place.File != g.File {
 			where = diag.Place.String()
 		}
-		s.entry(where, Sentence(diag), inkOf(diag.Severity)...)
+		s.entry(where, sentence(diag), inkOf(diag.Severity)...)
 	}
 }
 
-// Sentence is what a diagnostic says, in one run of text.
-func Sentence(d model.Diagnostic) string {
+// sentence is what a diagnostic says, in one run of text.
+func sentence(d model.Diagnostic) string {
 	if d.Detail == "" {
 		return d.Summary
 	}
@@ -231,8 +231,8 @@ func (s *sheet) total(d *Document) {
 		len(d.Garments), n[MayCut], n[DoNotCut], n[CannotSay]), color.Bold)
 	t := d.Summary
 	s.plain(fmt.Sprintf("%s, %s, %s; %s passed, %d accepted, %d not possible.",
-		Count(t.Errors, "error", "errors"), Count(t.Warnings, "warning", "warnings"), Count(t.Notes, "note", "notes"),
-		Count(t.Passed, "check", "checks"), t.Waived, t.NotPossible))
+		count(t.Errors, "error", "errors"), count(t.Warnings, "warning", "warnings"), count(t.Notes, "note", "notes"),
+		count(t.Passed, "check", "checks"), t.Waived, t.NotPossible))
 }
 
 func (s *sheet) footing(d *Document) {

@@ -43,7 +43,7 @@ func (g *Garment) Verdict(least rules.Severity) Verdict {
 	var reasons []string
 	add := func(n int, one, many string) {
 		if n > 0 {
-			reasons = append(reasons, Count(n, one, many))
+			reasons = append(reasons, count(n, one, many))
 		}
 	}
 	add(s.Errors, "error", "errors")
@@ -63,7 +63,7 @@ func (g *Garment) Verdict(least rules.Severity) Verdict {
 		reasons = append(reasons, g.unread())
 	}
 	if ruling == MayCut && s.NotPossible > 0 {
-		reasons = append(reasons, "as far as could be checked, "+Count(s.NotPossible, "check was", "checks were")+" not possible")
+		reasons = append(reasons, "as far as could be checked, "+count(s.NotPossible, "check was", "checks were")+" not possible")
 	}
 	return Verdict{ruling, strings.Join(reasons, ", ")}
 }
@@ -102,8 +102,8 @@ func (s Summary) reaches(least rules.Severity) bool {
 	return s.Errors > 0 || (s.Warnings > 0 && least <= rules.Warning) || (s.Notes > 0 && least <= rules.Note)
 }
 
-// Count writes a number with its noun.
-func Count(n int, one, many string) string { return fmt.Sprint(n) + " " + plural(n, one, many) }
+// count writes a number with its noun.
+func count(n int, one, many string) string { return fmt.Sprint(n) + " " + plural(n, one, many) }
 
 func plural(n int, one, many string) string {
 	if n == 1 {
