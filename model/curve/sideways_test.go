@@ -110,7 +110,7 @@ func TestSidewaysBounds(t *testing.T) {
 			p, d := g.at(t), g.derivative(t)
 			by, slope := c.eval(p.Y)
 			return pt(p.X+by, p.Y), pt(d.X+slope*d.Y, d.Y)
-		}}
+		}, off: func(_, _ float64) float64 { return bound }}
 		fit := curve.follow(nil, 0, 1, math.Inf(1), 0)[0].seg
 		for k := 0.0; k <= 200; k++ {
 			want, _ := curve.at(k/200, false)
