@@ -55,7 +55,7 @@ func inspectWardrobe(ctx context.Context, w *world, files fs.FS) ([]*inspect.Rep
 		return nil, err
 	}
 	in := &inspect.Inspector{Engine: engine, FS: files}
-	reports, err := in.Files(ctx, names, inspect.Options{Today: w.now(), Jobs: runtime.GOMAXPROCS(0), OneModel: true})
+	reports, err := in.Files(ctx, names, inspect.Options{Today: w.now(), Jobs: runtime.GOMAXPROCS(0), Lean: true})
 	if err == nil {
 		w.problems(reports)
 	}

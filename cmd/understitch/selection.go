@@ -51,13 +51,13 @@ type garments struct {
 
 // inspect finds the garments under the paths and inspects them. What cannot be
 // read is told on standard error.
-func (s *selection) inspect(ctx context.Context, w *world, paths []string, oneModel bool) (*garments, error) {
+func (s *selection) inspect(ctx context.Context, w *world, paths []string, lean bool) (*garments, error) {
 	engine, err := rules.New(builtin.Rules())
 	if err != nil {
 		return nil, fmt.Errorf("the rules that are built in are not in order: %w", err)
 	}
 	in := &inspect.Inspector{Engine: engine}
-	o := inspect.Options{Today: w.now(), Jobs: s.jobs, OneModel: oneModel}
+	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean}
 	switch {
 	case s.jobs < 0:
 		return nil, fmt.Errorf("--jobs %d: a number from 0", s.jobs)

@@ -32,8 +32,8 @@ type Options struct {
 	Today   time.Time
 	Jobs    int // how many looks at a time; 0 for one
 
-	OneModel bool   // keep only the first wearer's model, of many
-	Done     func() // told of each garment that is finished, or with wearers of each of them on each garment; may be nil
+	Lean bool   // keep no models: for reports that only say what was found
+	Done func() // told of each garment that is finished, or with wearers of each of them on each garment; may be nil
 }
 
 // Report is everything about one garment file.
@@ -41,11 +41,12 @@ type Report struct {
 	File        string
 	Garment     string // its name; "" when the file could not be read
 	Title       string
+	Unit        model.Unit // the spec's own
 	Sizes       []string
 	Source      []byte
 	Result      rules.Result
 	Diagnostics []model.Diagnostic
-	Models      []*model.Garment // one for each size, in order; of wearers see Options.OneModel
+	Models      []*model.Garment // one for each size, in order; none when lean
 }
 
 // Complete reports whether all of the garment was checked.
@@ -125,29 +126,32 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 	if model.Errors(h.diags) {
 		return
 	}
-	bodies, partial := in.bodies(r, doc, o)
+	var models []*model.Garment
 	var gathering rules.Gathering
+	bodies, partial := in.bodies(r, doc, o)
 	complete := in.each(bodies, h, o, func(l look) bool {
 		r.add(l.diags)
 		gathering.Add(l.outcomes)
 		switch {
 		case l.garment == nil:
 			return len(o.Wearers) > 0 // other wearers may have what this one lacks
-		case len(r.Models) == 0 || !o.OneModel || len(o.Wearers) == 0:
-			r.Models = append(r.Models, l.garment)
+		case len(models) == 0 || !o.Lean || len(o.Wearers) == 0:
+			models = append(models, l.garment)
 		}
 		return true
 	})
-	if len(r.Models) == 0 {
+	if len(models) == 0 {
 		return
 	}
 	if len(o.Wearers) == 0 {
-		gathering.Add(in.Engine.CheckAcross(r.Models, h.settings))
+		gathering.Add(in.Engine.CheckAcross(models, h.settings))
 	}
-	first := r.Models[0]
-	r.Title = first.Title
+	r.Title, r.Unit = models[0].Title, models[0].Unit
 	r.Result = gathering.Result()
-	in.Engine.Waivers(&r.Result, first, h.settings, o.Today, partial || !complete)
+	in.Engine.Waivers(&r.Result, models[0], h.settings, o.Today, partial || !complete)
+	if !o.Lean {
+		r.Models = models
+	}
 }
 
 // add takes in diagnostics, each once: what is wrong for one wearer is often

@@ -118,10 +118,11 @@ layer "shell" {
 seam "side" { join = [shell.front.side, shell.back.side] }
 `)})
 	wearers := []body.Wearer{{Name: "anna", Body: map[string]float64{"waist_girth": 700}}, {Name: "rosa", Body: map[string]float64{"waist_girth": 720}}}
-	r := in.File("a.garment.hcl", Options{Wearers: wearers, OneModel: true})
+	r := in.File("a.garment.hcl", Options{Wearers: wearers, Lean: true})
 	require.Empty(t, r.Diagnostics)
 	require.Equal(t, []string{"anna", "rosa"}, r.Sizes)
-	require.Len(t, r.Models, 1, "one model is kept")
+	require.Empty(t, r.Models, "no model is kept")
+	require.Equal(t, model.Centimetre, r.Unit)
 	require.Len(t, r.Result.Findings, 1)
 	require.Equal(t, []string{"rosa"}, r.Result.Findings[0].Sizes)
 	require.InDelta(t, 20, r.Result.Findings[0].Measured, 1e-9)
@@ -148,12 +149,11 @@ seam "side" { join = [shell.front.side, shell.back.side] }
 		wearers = append(wearers, body.Wearer{Name: fmt.Sprint("w", i), Body: map[string]float64{"waist_girth": 700 + float64(i%5)}})
 	}
 	done := make(chan bool, len(wearers))
-	one := in.File("a.garment.hcl", Options{Wearers: wearers, OneModel: true})
-	eight := in.File("a.garment.hcl", Options{Wearers: wearers, OneModel: true, Jobs: 8, Done: func() { done <- true }})
+	one := in.File("a.garment.hcl", Options{Wearers: wearers, Lean: true})
+	eight := in.File("a.garment.hcl", Options{Wearers: wearers, Lean: true, Jobs: 8, Done: func() { done <- true }})
 	require.Len(t, done, len(wearers))
 	require.False(t, one.Complete())
 	require.Len(t, one.Diagnostics, 1)
-	require.Len(t, one.Models, 1)
 	require.Len(t, one.Result.Findings, 1)
 	require.Len(t, one.Result.Findings[0].Sizes, 3*40)
 	require.InDelta(t, 4, one.Result.Findings[0].Measured, 1e-9)

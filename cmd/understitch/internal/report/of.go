@@ -52,10 +52,10 @@ func garment(r *inspect.Report, closest int) *Garment {
 		Passed:      r.Result.Passed,
 		Closest:     []Close{},
 		Diagnostics: list(r.Diagnostics),
-		unit:        model.Millimetre,
+		unit:        r.Unit,
 	}
-	if len(r.Models) > 0 {
-		g.unit = r.Models[0].Unit
+	if g.unit == (model.Unit{}) {
+		g.unit = model.Millimetre
 	}
 	for _, f := range r.Result.Findings {
 		g.Findings = append(g.Findings, g.finding(f))
