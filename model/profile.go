@@ -2,6 +2,7 @@ package model
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
@@ -121,4 +122,30 @@ func changeOfEase(outer, inner *Layer, upper, lower *Level) Range {
 		at[i] = around.Less(within)
 	}
 	return at[1].Less(at[0])
+}
+
+// SharedAlong reports whether two layers share an edge that lies along a level,
+// all of it nearer to it than near: both have one girth there. An edge known by
+// tape alone lies along the level whose name it carries.
+func (g *Garment) SharedAlong(outer, inner *Layer, l *Level, near float64) bool {
+	for _, s := range g.Shares {
+		if len(s.Outer) == 0 || len(s.Inner) == 0 || s.Outer[0].Edge.Piece.Layer != outer || s.Inner[0].Edge.Piece.Layer != inner {
+			continue
+		}
+		for _, st := range slices.Concat(s.Outer, s.Inner) {
+			if st.Edge.liesAlong(l, near) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (e *Edge) liesAlong(l *Level, near float64) bool {
+	if !e.Drawn() {
+		return e.Name == l.Name
+	}
+	y, ok := e.Piece.LevelY(l)
+	b := e.Path.Bounds()
+	return ok && math.Abs(b.Min.Y-y) < near && math.Abs(b.Max.Y-y) < near
 }

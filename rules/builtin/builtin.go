@@ -22,6 +22,9 @@ func Rules() []*rules.Rule {
 		layers.SharedEdge,
 		layers.InnerWithinOuter,
 		layers.Girth,
+		layers.TurnOfCloth,
+		layers.Suppression,
+		layers.HemDrop,
 
 		&seams.Walk,
 		&seams.True,

@@ -15,6 +15,9 @@ func TestExamples(t *testing.T) {
 	ruletest.Rule(t, SharedEdge)
 	ruletest.Rule(t, InnerWithinOuter)
 	ruletest.Rule(t, Girth)
+	ruletest.Rule(t, TurnOfCloth)
+	ruletest.Rule(t, Suppression)
+	ruletest.Rule(t, HemDrop)
 }
 
 // look runs one rule over a spec and gives what it came to.

@@ -1,0 +1,170 @@
+package model
+
+import (
+	"math"
+	"slices"
+
+	"understitch/model/curve"
+)
+
+// HemDrop is how far an inner hem ends above an outer one along a pair of edges
+// that run down to them, in millimetres; negative where it hangs below.
+type HemDrop struct {
+	Outer, Inner *Edge  // the edges that run down to the hems
+	From         string // from where both were measured, in words
+	Drop         float64
+}
+
+// FinishedHem is the finish of an edge that is turned up as a hem.
+const FinishedHem = "hem"
+
+// fall is an edge that runs down to a hem. AtEnd tells which end meets it.
+type fall struct {
+	edge  *Edge
+	atEnd bool
+}
+
+// HemDrops compares the hems of a nest's pieces. There are none where one of the
+// pieces has no hem, or where the inner hem is sewn to the outer one.
+func (g *Garment) HemDrops(n *Nest) ([]HemDrop, error) {
+	outer, inner := falls(n.Outer), falls(n.Inner)
+	if len(outer) == 0 || len(inner) == 0 || g.hemsJoined(n) {
+		return nil, nil
+	}
+	var out []HemDrop
+	var reason error
+	for _, in := range inner {
+		o, ok := in.counterpart(outer, n.OneFrame())
+		if !ok {
+			continue
+		}
+		d, err := g.hemDrop(o, in)
+		if err != nil {
+			reason = err
+			continue
+		}
+		out = append(out, d)
+	}
+	switch {
+	case len(out) > 0:
+		return out, nil
+	case reason != nil:
+		return nil, reason
+	}
+	return nil, missing("no edges of %s and %s that run down to their hems go by one name or are drawn near each other", n.Outer.Address(), n.Inner.Address())
+}
+
+func falls(pieces Group) []fall {
+	var out []fall
+	for _, p := range pieces {
+		for _, e := range p.Edges {
+			if e.Finish != FinishedHem {
+				continue
+			}
+			for _, atEnd := range []bool{false, true} {
+				if n := e.Neighbour(atEnd); n != e && n.Finish != FinishedHem {
+					out = append(out, fall{n, !atEnd})
+				}
+			}
+		}
+	}
+	return out
+}
+
+// hemsJoined reports whether a hem of one side of the nest is sewn or shared
+// with a hem of the other.
+func (g *Garment) hemsJoined(n *Nest) bool {
+	for _, o := range hems(n.Outer) {
+		for _, i := range hems(n.Inner) {
+			if slices.Contains(g.Partners(o), i) || g.shared(o, i) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func hems(pieces Group) []*Edge {
+	var out []*Edge
+	for _, p := range pieces {
+		for _, e := range p.Edges {
+			if e.Finish == FinishedHem {
+				out = append(out, e)
+			}
+		}
+	}
+	return out
+}
+
+// shared reports whether one share names both edges, one on either side.
+func (g *Garment) shared(outer, inner *Edge) bool {
+	has := func(side []Stretch, e *Edge) bool {
+		return slices.ContainsFunc(side, func(s Stretch) bool { return s.Edge == e })
+	}
+	return slices.ContainsFunc(g.Shares, func(s *Share) bool { return has(s.Outer, outer) && has(s.Inner, inner) })
+}
+
+// besides is how far apart, in millimetres, the lower ends of two edges in one
+// frame may be drawn and still belong together.
+const besides = 60
+
+// counterpart is the edge of the outer layer that runs down where this one does:
+// that of its name, else the nearest in one frame.
+func (f fall) counterpart(outer []fall, oneFrame bool) (fall, bool) {
+	for _, o := range outer {
+		if o.edge.Name == f.edge.Name {
+			return o, true
+		}
+	}
+	best, least := fall{}, math.Inf(1)
+	if oneFrame {
+		for _, o := range outer {
+			if d := math.Abs(o.lower().X - f.lower().X); d < least {
+				best, least = o, d
+			}
+		}
+	}
+	return best, least < besides
+}
+
+func (g *Garment) hemDrop(outer, inner fall) (HemDrop, error) {
+	d := HemDrop{Outer: outer.edge, Inner: inner.edge}
+	for _, l := range slices.Backward(g.LevelsDown()) {
+		below, okOuter := outer.below(l)
+		within, okInner := inner.below(l)
+		if okOuter && okInner {
+			d.Drop, d.From = below-within, "measured from the "+l.Name+" level"
+			return d, nil
+		}
+	}
+	if top, innerTop := outer.edge.Neighbour(!outer.atEnd), inner.edge.Neighbour(!inner.atEnd); g.shared(top, innerTop) {
+		d.Drop = outer.edge.SewnLength() - inner.edge.SewnLength()
+		d.From = "measured from " + innerTop.Address() + ", which the layers share"
+		return d, nil
+	}
+	if outer.edge.Drawn() && inner.edge.Drawn() && !outer.edge.Piece.OwnLevels && !inner.edge.Piece.OwnLevels {
+		d.Drop, d.From = outer.lower().Y-inner.lower().Y, "by their heights in the draft"
+		return d, nil
+	}
+	return d, missing("no level crosses both %s and %s, and the layers share no edge above them, from which to measure down to the hems", outer.edge.Address(), inner.edge.Address())
+}
+
+// below is the length of the edge from a level down to the hem, darts closed.
+func (f fall) below(l *Level) (float64, bool) {
+	at, err := f.edge.LevelAt(l)
+	if err != nil {
+		return 0, false
+	}
+	if f.atEnd {
+		return f.edge.SewnLength() - f.edge.Net(at), true
+	}
+	return f.edge.Net(at), true
+}
+
+// lower is the drawn edge's end at the hem.
+func (f fall) lower() curve.Point {
+	if f.atEnd {
+		return f.edge.Path.End()
+	}
+	return f.edge.Path.Start()
+}

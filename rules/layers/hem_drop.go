@@ -1,0 +1,67 @@
+package layers
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/hem-drop.bad.garment.hcl
+var hemDropBad string
+
+//go:embed testdata/hem-drop.good.garment.hcl
+var hemDropGood string
+
+// HemDrop checks that a lining ends above the hem of its shell.
+var HemDrop = &rules.Rule{
+	Name:     "hem-drop",
+	Family:   "layers",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "A lining that hangs free ends above the hem of its shell.",
+		Why: "A free lining sinks as it is worn, and shows below the shell with the first step. It is also the first thing to be " +
+			"forgotten when the shell is shortened.",
+		How: "Where both pieces of a nest have an edge finished as hem, the edges that run down to the hems are measured from the " +
+			"lowest level that crosses both, or from the edge at their upper end that the layers share; else the hems' heights in " +
+			"the draft are compared. Edges belong together by their names, or by where they are drawn. A lining " +
+			"that is sewn to its shell's hem is not judged: its pleat may hang lower than its edge.",
+		Fix: "Shorten the inner piece at the hem, or lengthen the outer one, all along; or say by a seam or a share that the lining " +
+			"is sewn to the hem.",
+		Bad: hemDropBad, Good: hemDropGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{{
+		Name: "least", Value: 19, Unit: rules.Millimetres,
+		Text:   "how far above the outer hem an inner one ends at least",
+		Source: "3/4 inch, Free-hanging lining, doinaalexei.com/316",
+	}},
+	Each: rules.Nests(hemDrop),
+}
+
+func hemDrop(p *rules.Pass, n *model.Nest) {
+	drops, err := p.Garment.HemDrops(n)
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	for _, d := range drops {
+		p.AtLeast(d.Drop, p.Limit("least"), rules.Say{
+			Key: d.Inner.Address(), Place: d.Inner.Place,
+			Related: []rules.Related{{Message: d.Outer.Address() + " runs down to the outer hem", Place: d.Outer.Place}},
+			Message: func() string {
+				return fmt.Sprintf("%s ends %s the hem of %s along %s, %s; it is to end at least %s above it. Shorten %s at the hem by %s, all along, or lengthen %s.",
+					d.Inner.Piece.Address(), aboveOrBelow(p, d.Drop), d.Outer.Piece.Address(), d.Inner.Address(), d.From, p.Show(p.Limit("least")),
+					d.Inner.Piece.Address(), p.Show(p.Limit("least")-d.Drop), d.Outer.Piece.Address())
+			},
+		})
+	}
+	p.NothingHere() // no hems, or all of them judged
+}
+
+func aboveOrBelow(p *rules.Pass, drop float64) string {
+	if drop < 0 {
+		return p.Show(-drop) + " below"
+	}
+	return p.Show(drop) + " above"
+}

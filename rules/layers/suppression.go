@@ -1,0 +1,99 @@
+package layers
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+	"slices"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/suppression.bad.garment.hcl
+var suppressionBad string
+
+//go:embed testdata/suppression.good.garment.hcl
+var suppressionGood string
+
+// Suppression checks that layers take in and let out alike from level to level.
+var Suppression = &rules.Rule{
+	Name:     "suppression",
+	Family:   "layers",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "What one layer takes out by a dart the other takes out in a seam: from level to level both fall and rise alike.",
+		Why: "Layers seldom carry their shaping in the same places. When a dart is pinned deeper at a fitting, or a seam taken in, " +
+			"the other layer has to answer it by its own darts and seams. Where it does not, each layer still fits " +
+			"by itself, and the two pull on each other where they should lie together.",
+		How: "At each level that both layers close round, the inner girth is taken off the outer. How much that room changes from one " +
+			"level to the next is the figure. A level along which the layers share an edge is left out: there they have one girth, and " +
+			"part below it as they may. What the clearances of the nests, or the eases of both layers, state differently " +
+			"at the two levels is allowed. Where another rule finds one of the levels at fault already, this one is silent there.",
+		Fix: "Look for the dart or seam that was altered on one layer only, and alter the other layer by as much. Where a layer is " +
+			"meant to fall otherwise, as a flared skirt over a narrow lining, state the clearances at both levels.",
+		Bad: suppressionBad, Good: suppressionGood, Since: "0.1",
+	},
+	Limits: append(rules.NoteSteps(10, 20, rules.Millimetres, "how much more one layer may take out from a level to the next than the other",
+		"common practice, no source"), sharedNear),
+	Each: rules.Layers(suppression),
+}
+
+func suppression(p *rules.Pass, inner *model.Layer) {
+	p.NothingHere() // unless a layer lies over it that closes round at two levels with it
+	g := p.Garment
+	for outer := g.LayerOver(inner); outer != nil; outer = g.LayerOver(outer) {
+		rooms := slices.DeleteFunc(g.Rooms(outer, inner), func(r model.RoomAt) bool {
+			return g.SharedAlong(outer, inner, r.Level, p.Limit(sharedNear.Name))
+		})
+		if len(rooms) < 2 {
+			continue
+		}
+		for i := 1; i < len(rooms); i++ {
+			judgeSuppression(p, outer, inner, rooms[i-1], rooms[i])
+		}
+		return
+	}
+}
+
+func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower model.RoomAt) {
+	g := p.Garment
+	for _, l := range []*model.Level{upper.Level, lower.Level} {
+		if toldByWidth(g, outer, inner, l) || toldByEase(g, outer, l) || toldByEase(g, inner, l) {
+			return
+		}
+	}
+	say := rules.Say{
+		Key: upper.Level.Name + " to " + lower.Level.Name, Place: inner.Place,
+		Related: []rules.Related{
+			{Message: "the layer over it, " + outer.Address(), Place: outer.Place},
+			{Message: "the level " + upper.Level.Name, Place: upper.Level.Place},
+			{Message: "the level " + lower.Level.Name, Place: lower.Level.Place},
+		},
+	}
+	meant := g.RoomChange(outer, inner, upper.Level, lower.Level)
+	if meant.Any() {
+		p.Good(say)
+		return
+	}
+	off := meant.Beyond(lower.Room() - upper.Room())
+	say.Message = func() string {
+		more, less := inner, outer
+		if off < 0 {
+			more, less = outer, inner
+		}
+		return fmt.Sprintf("from the %s to the %s level %s takes out %s more round than %s%s: %s goes from %s to %s, %s from %s to %s. "+
+			"Look for a dart or seam that was altered on one layer only, or state the clearances that are meant at both levels.",
+			upper.Level.Name, lower.Level.Name, more.Address(), p.Show(math.Abs(off)), less.Address(), beyondStated(meant),
+			outer.Address(), p.Show(upper.Outer), p.Show(lower.Outer), inner.Address(), p.Show(upper.Inner), p.Show(lower.Inner))
+	}
+	p.Steps(off, say)
+}
+
+// beyondStated tells a reader that the figure is what goes past something stated.
+func beyondStated(meant model.Range) string {
+	if meant == model.Exactly(0) {
+		return ""
+	}
+	return ", beyond what is stated"
+}
