@@ -14,7 +14,7 @@ layer "shell" {
   piece "front" {
     fold = centre
     edge "waist" { line = [[0, 0], [18, 0]] }
-    edge "side"  { smooth = [[18, 0], [24, 20], [27, 60]] }
+    edge "side"  { line = [[18, 0], [24, 20], [27, 60]] }
     edge "hem" {
       line   = [[27, 60], [0, 60]]
       finish = "hem"
