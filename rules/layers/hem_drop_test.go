@@ -27,7 +27,7 @@ func TestHemDrop(t *testing.T) {
 		{"no level that crosses both", []string{`level "hip"   { y = 20 }`, "", `level "waist" { y = 0 }`, ""}, "",
 			map[string]float64{side: 8, centre: 8}, "", 0},
 		{"an edge of another name, drawn beside it", []string{"edge \"side\"  { line", "edge \"flank\" { line"}, "",
-			map[string]float64{"lining.front.flank": 9.02, centre: 8}, "", 0},
+			map[string]float64{side: 9.02, centre: 8}, "", 0},
 		{"drafted by itself", []string{"  piece \"front\" {\n    fold = centre\n    edge \"waist\" { line = [[0, 0], [18, 0]] }\n    edge \"side\"  { line",
 			"  piece \"front\" {\n    fold = centre\n    levels = {}\n    edge \"waist\" { line = [[0, 0], [18, 0]] }\n    edge \"side\"  { line"}, "", nil,
 			"no level crosses both shell.front.centre and lining.front.centre, and the layers share no edge above them, from which to measure down to the hems", 0},
