@@ -42,7 +42,8 @@ func Arc(a Point, rx, ry, rotationDeg float64, large, sweep bool, b Point) Segme
 	axisU := Point{rx * cosPhi, rx * sinPhi}
 	axisV := Point{-ry * sinPhi, ry * cosPhi}
 	centre := a.Lerp(b, 0.5).Add(axisU.Scale(cx)).Add(axisV.Scale(cy))
-	if turn == 0 || !centre.finite() {
+	const flat = 1e-9 // an ellipse flatter than this is a line, to any pencil
+	if turn == 0 || !centre.finite() || min(rx, ry) < flat*max(rx, ry) {
 		return Line(a, b)
 	}
 	return Segment{kind: Elliptic, a: a, d: b, b: centre, c: axisU, v: axisV, from: from, turn: turn}

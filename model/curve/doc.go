@@ -44,7 +44,6 @@
 //
 // # What it does not do
 //
-// It offsets no lines, cuts no regions with each other, and does not simplify
-// or repair. A Region whose outline crosses itself has the inside that its
+// It cuts no regions with each other, and does not simplify or repair. A Region whose outline crosses itself has the inside that its
 // winding number gives.
 package curve

@@ -118,7 +118,7 @@ func (g *Segment) slowest(out *rootList) {
 func (g *Segment) bisect(leaves []leaf, index int32, s, t0, t1, whole, tolerance float64, depth int) []leaf {
 	mid := (t0 + t1) / 2
 	left, right := g.gauss(t0, mid), g.gauss(mid, t1)
-	if math.Abs(left+right-whole) <= tolerance || depth >= lengthDepth {
+	if !(math.Abs(left+right-whole) > tolerance) || depth >= lengthDepth { // not a number stops too
 		lf := leaf{seg: index, t0: t0, t1: t1, s0: s, s1: s + left + right}
 		lf.seed(g)
 		return append(leaves, lf)

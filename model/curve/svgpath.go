@@ -2,6 +2,7 @@ package curve
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 )
@@ -129,7 +130,7 @@ func (r *pathReader) run(command byte, relative bool, count int) {
 			}
 		}
 		r.draw(command, relative, n)
-		if !r.at.finite() || !r.handle.finite() {
+		if !onPaper(r.at) || !onPaper(r.handle) {
 			r.fail(begin, "a coordinate is too large")
 			return
 		}
@@ -254,11 +255,17 @@ func (r *pathReader) number(command byte) float64 {
 		}
 	}
 	v, err := strconv.ParseFloat(r.data[begin:r.pos], 64)
-	if err != nil || !(Point{v, v * r.scale}).finite() {
+	if err != nil || !onPaper(Point{v, v * r.scale}) {
 		r.fail(begin, "the number is too large")
 	}
 	return v
 }
+
+// widest is the largest coordinate read, in millimetres: a kilometre. Lines of
+// no sensible size would cost as much to measure as their numbers are wrong.
+const widest = 1e6
+
+func onPaper(p Point) bool { return math.Abs(p.X) <= widest && math.Abs(p.Y) <= widest }
 
 func (r *pathReader) digits() int {
 	begin := r.pos

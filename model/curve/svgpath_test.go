@@ -67,7 +67,8 @@ func TestParsePathErrors(t *testing.T) {
 		{"flag", "M0 0A1 1 0 2 0 5 5", 11, `an arc flag must be 0 or 1, not "2"`},
 		{"lone sign", "M0 0L- 1", 5, `L needs 2 numbers a set; found "-"`},
 		{"infinite", "M0 0L1e999 0", 5, "the number is too large"},
-		{"too far by adding", "M1e308 0l1e308 0", 9, "a coordinate is too large"},
+		{"beyond all paper", "M0 0C1e200 0 1 1 2 2", 5, "the number is too large"},
+		{"too far by adding", "M8e5 0l8e5 0", 7, "a coordinate is too large"},
 		{"not a number", "M0 0LNaN 0", 5, `L needs 2 numbers a set; found "N"`},
 	}
 	for _, tt := range tests {
