@@ -82,6 +82,11 @@ func (p *Piece) CutLine() ([]*curve.Path, error) {
 			return nil, missing("%s", fault)
 		}
 		for i, e := range p.Edges {
+			if e.CutDrawn != nil && e.Drafted == nil {
+				lines[i] = e.cutAlong()
+			}
+		}
+		for i, e := range p.Edges {
 			if e.Finish == "hem" {
 				p.foldBack(lines, i, true)
 				p.foldBack(lines, i, false)

@@ -79,6 +79,7 @@ type Fabric struct {
 	StretchAcross             float64
 	StretchAlong              float64
 	ShrinkAcross, ShrinkAlong float64
+	Washed                    bool // before it is cut
 	Place                     Place
 }
 
@@ -127,6 +128,8 @@ type Edge struct {
 	Index       int
 	Path        *curve.Path // nil when the edge is known by tape alone
 	Cut         *curve.Path // the cut line, where that was drawn; nil otherwise
+	CutDrawn    *curve.Path // the cut line as it was drawn beside the stitch line; nil otherwise
+	CutPlace    Place       // where that is
 	Drafted     *curve.Path // the line before the garment's alterations; nil when they left it
 	PaperLength float64     // measured by tape; NaN when drawn
 	Allowance   Allowance

@@ -49,6 +49,20 @@ func (p *Piece) OutlineCrossings() ([]OutlineCrossing, error) {
 	for i, e := range p.Edges {
 		paths[i] = e.Path
 	}
+	return p.crossings(paths), nil
+}
+
+// CutLineCrossings are the places where the piece's cut line crosses itself.
+func (p *Piece) CutLineCrossings() ([]OutlineCrossing, error) {
+	paths, err := p.CutLine()
+	if err != nil {
+		return nil, err
+	}
+	return p.crossings(paths), nil
+}
+
+// crossings are the places where an outline drawn edge by edge crosses itself.
+func (p *Piece) crossings(paths []*curve.Path) []OutlineCrossing {
 	edge := func(i int) *Edge {
 		if i < 0 {
 			return nil
@@ -59,5 +73,5 @@ func (p *Piece) OutlineCrossings() ([]OutlineCrossing, error) {
 	for _, m := range curve.SelfCrossings(paths) {
 		out = append(out, OutlineCrossing{edge(m.EdgeA), edge(m.EdgeB), m.P})
 	}
-	return out, nil
+	return out
 }

@@ -50,6 +50,9 @@ func (b *drafter) edge(c *block, p *model.Piece, unstated model.Allowance) {
 	default:
 		e.Path = b.through(given, x)
 	}
+	if x := c.attr("cut_line"); x != nil {
+		b.cutLine(x, e)
+	}
 }
 
 // through draws an edge from its list of points. It gives nil after a fault.

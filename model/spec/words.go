@@ -45,7 +45,7 @@ func (s *shape) kinds() []string {
 var (
 	levelShape  = &shape{label: nameLabel, may: []string{"y", "body"}}
 	sizeShape   = &shape{label: textLabel, free: true}
-	fabricShape = &shape{label: nameLabel, may: []string{"thickness", "stretch", "shrink"}}
+	fabricShape = &shape{label: nameLabel, may: []string{"thickness", "stretch", "shrink", "washed"}}
 	tapeShape   = &shape{
 		label: nameLabel, needs: []string{"kind", "pitch", "head", "clear"}, may: []string{"width_closed"},
 	}
@@ -55,7 +55,7 @@ var (
 		blocks: map[string]*shape{
 			"points": {free: true, once: true},
 			"edge": {label: nameLabel, may: []string{
-				"line", "smooth", "curve", "path", "length", "allowance", "finish", "role",
+				"line", "smooth", "curve", "path", "length", "cut_line", "allowance", "finish", "role",
 			}},
 			"dart":   {label: nameLabel, needs: []string{"intake"}, may: []string{"on", "at", "tip", "centre", "up", "down"}},
 			"notch":  {label: nameLabel, needs: []string{"on"}, may: []string{"at", "level", "point", "kind", "depth"}},

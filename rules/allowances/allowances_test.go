@@ -13,7 +13,7 @@ import (
 )
 
 func TestExamples(t *testing.T) {
-	for _, r := range []*rules.Rule{&allowances.Match, &allowances.Standard, &allowances.Closure, &allowances.Fold} {
+	for _, r := range []*rules.Rule{&allowances.Match, &allowances.Standard, &allowances.Closure, &allowances.Fold, &allowances.Drawn, &allowances.Room} {
 		ruletest.Rule(t, r)
 	}
 }
@@ -83,7 +83,7 @@ func TestClosure(t *testing.T) {
 
 // One wrong figure makes one finding over the whole family.
 func TestOneFaultOneFinding(t *testing.T) {
-	engine, err := rules.New([]*rules.Rule{&allowances.Match, &allowances.Standard, &allowances.Closure, &allowances.Fold})
+	engine, err := rules.New([]*rules.Rule{&allowances.Match, &allowances.Standard, &allowances.Closure, &allowances.Fold, &allowances.Drawn, &allowances.Room})
 	require.NoError(t, err)
 	dir := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(allowances.Standard.Doc.House), 0o600))

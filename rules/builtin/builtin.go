@@ -40,6 +40,8 @@ func Rules() []*rules.Rule {
 		&allowances.Standard,
 		&allowances.Closure,
 		&allowances.Fold,
+		&allowances.Drawn,
+		&allowances.Room,
 
 		closures.TapeCut,
 		closures.Edges,

@@ -1,0 +1,61 @@
+package allowances
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/allowance-drawn.bad.garment.hcl
+var drawnBad string
+
+//go:embed testdata/allowance-drawn.good.garment.hcl
+var drawnGood string
+
+// Drawn checks that a cut line drawn beside a stitch line lies the stated
+// allowance from it.
+var Drawn = rules.Rule{
+	Name:     "allowance-drawn",
+	Family:   "allowances",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "Stitch line and cut line lie the stated allowance apart, all along",
+		Why: "The cutter follows the cut line and the machinist the allowance. Where they do not agree the seam is sewn beside the line it was " +
+			"drafted on, and the garment comes out larger or smaller by the difference, at every seam.",
+		How: "Where an edge has a cut_line beside its stitch line, the line that lies the stated allowance outside the stitch line is drawn, and the largest distance of the " +
+			"drawn cut line from it is found, as a proven bound. Left out are what the cut line runs on past the stitch line's ends, to make the " +
+			"corners, and what a corner cuts off it. An edge that an alteration re-drew is judged as it was drafted. A curve that is too tight for its " +
+			"allowance is left to allowance-room.",
+		Fix: "Re-draw the cut line from the stitch line, at the stated allowance; or state the allowance that was drawn.",
+		Bad: drawnBad, Good: drawnGood, Since: "0.1",
+	},
+	Limits: rules.Steps(0.5, 1, rules.Millimetres, "how far the cut line may lie from where the allowance puts it", pencil),
+	Each:   rules.Edges(drawn),
+}
+
+func drawn(p *rules.Pass, e *model.Edge) {
+	if e.CutDrawn == nil {
+		p.NothingHere()
+		return
+	}
+	if _, radius, err := e.TightTurn(); err == nil && radius < e.Allowance.Width {
+		p.NothingHere() // allowance-room reports it
+		return
+	}
+	cut, err := e.DrawnCut()
+	if err != nil {
+		p.Cannot(err, rules.Say{Place: e.CutPlace})
+		return
+	}
+	p.Steps(cut.Off, rules.Say{
+		Place: e.CutPlace,
+		Message: func() string {
+			return fmt.Sprintf("the cut line of %s lies %s from the stitch line at %s along it, where an allowance of %s is stated: it is up to %s off. Re-draw it from the stitch line, or state the allowance that is drawn.",
+				e.Address(), p.Show(cut.Width), p.Show(cut.At), p.Show(e.Allowance.Width), p.Show(cut.Off))
+		},
+		Related: []rules.Related{{Message: "the allowance stated is " + p.Show(e.Allowance.Width), Place: stated(e)}},
+		Mend:    &rules.Mend{Title: fmt.Sprintf("re-draw the cut line of %s, %s from its stitch line", e.Address(), p.Show(e.Allowance.Width))},
+	})
+}
