@@ -115,7 +115,7 @@ func redraft(g *model.Garment, m curve.Motion) {
 			p.Grain[i] = m.Apply(p.Grain[i])
 		}
 		for _, e := range p.Edges {
-			for _, line := range []**curve.Path{&e.Path, &e.Cut, &e.Drafted} {
+			for _, line := range []**curve.Path{&e.Path, &e.Cut, &e.CutDrawn, &e.Drafted} {
 				if *line != nil {
 					*line = (*line).Move(m)
 				}
