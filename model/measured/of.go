@@ -23,20 +23,16 @@ func Of(g *model.Garment) Size {
 		s.Layers[l.Name] = layer(g, l)
 	}
 	for _, x := range g.Seams {
-		s.Seams[x.Name] = join(g, g.JoinOf(x))
+		s.Seams[x.Name] = OfSeam(g, x)
 	}
 	for _, x := range g.Shares {
-		s.Shares[x.Name] = pair(g.ShareWalks(x))
+		s.Shares[x.Name] = OfShare(g, x)
 	}
 	for _, x := range g.Nests {
-		s.Nests[x.Name] = nest(g, x)
+		s.Nests[x.Name] = Nest{Clearances(g, x), Least(g, x), Outside(g, x)}
 	}
 	for _, x := range g.Closures {
-		c := Closure{Pair: join(g, g.JoinOf(x))}
-		if x.Tape != nil {
-			c.Across = figure(x.Across())
-		}
-		s.Closures[x.Name] = c
+		s.Closures[x.Name] = OfClosure(g, x)
 	}
 	for _, x := range g.Measures {
 		s.Runs[x.Name] = run(g, x)
@@ -51,11 +47,7 @@ func Of(g *model.Garment) Size {
 }
 
 func layer(g *model.Garment, l *model.Layer) Layer {
-	out := Layer{Girth: Levels{}, Pieces: map[string]Piece{}}
-	for _, level := range g.Levels {
-		girth, err := g.Girth(l, level)
-		out.Girth.put(level, girth, err)
-	}
+	out := Layer{Girth: Girths(g, l), Pieces: map[string]Piece{}}
 	for _, p := range l.Pieces {
 		out.Pieces[p.Name] = piece(g, p)
 	}
@@ -64,99 +56,21 @@ func layer(g *model.Garment, l *model.Layer) Layer {
 
 func piece(g *model.Garment, p *model.Piece) Piece {
 	out := Piece{
-		Width:   Levels{},
-		Edges:   map[string]Edge{},
-		Darts:   map[string]Dart{},
-		Notches: map[string]Notch{},
+		Area:      Area(p),
+		Perimeter: Perimeter(p),
+		Width:     Widths(g, p),
+		Edges:     map[string]Edge{},
+		Darts:     map[string]Dart{},
+		Notches:   map[string]Notch{},
 	}
-	if region, err := p.Region(); err == nil {
-		out.Area = known(region.Area())
-	}
-	round := 0.0
 	for _, e := range p.Edges {
-		round += e.Length()
-		out.Edges[e.Name] = Edge{known(e.Length()), known(e.SewnLength()), known(e.Allowance.Width)}
-	}
-	out.Perimeter = known(round)
-	for _, level := range g.Levels {
-		w, err := p.Width(level)
-		out.Width.put(level, w.Net, err)
+		out.Edges[e.Name] = OfEdge(e)
 	}
 	for _, d := range p.Darts {
-		out.Darts[d.Name] = dart(d)
+		out.Darts[d.Name] = OfDart(d)
 	}
 	for _, n := range p.Notches {
-		out.Notches[n.Name] = notch(n)
-	}
-	return out
-}
-
-func dart(d *model.Dart) Dart {
-	out := Dart{Intake: known(d.Intake)}
-	if legs := d.Legs(); len(legs) > 0 {
-		a, b := legs[0].Lengths()
-		out.Legs = &[2]float64{a, b}
-	}
-	return out
-}
-
-func notch(n *model.Notch) Notch {
-	out := Notch{On: n.On.Name}
-	at, _, err := n.Position()
-	out.At = figure(at, err)
-	if mark, err := n.Mark(); err == nil {
-		out.X, out.Y = &mark.X, &mark.Y
-	}
-	return out
-}
-
-func join(g *model.Garment, j *model.Join) Pair {
-	a, b, err := g.Walks(j)
-	return pair(a, b, j.Way(), err)
-}
-
-func pair(a, b *model.Walk, foundBy string, err error) Pair {
-	if err != nil {
-		return Pair{}
-	}
-	out := Pair{Way: "along", FoundBy: foundBy}
-	if a.Runs[0].Backward() != b.Runs[0].Backward() {
-		out.Way = "against"
-	}
-	if model.Known(a.Length) && model.Known(b.Length) {
-		difference := a.Length - b.Length
-		out.Sides, out.Difference = &[2]float64{a.Length, b.Length}, &difference
-	}
-	return out
-}
-
-func nest(g *model.Garment, n *model.Nest) Nest {
-	out := Nest{Clearance: Levels{}}
-	levels := n.Compared(g)
-	for _, level := range levels {
-		c, err := n.ClearanceAt(level)
-		out.Clearance.put(level, c, err)
-	}
-	if len(levels) < 2 || !n.SameHalves() {
-		return out
-	}
-	first, last := levels[0], levels[len(levels)-1]
-	top, _ := n.Outer.LevelY(first)
-	bottom, _ := n.Outer.LevelY(last)
-	if n.OneFrame() {
-		if least, err := n.LeastBetween(top, bottom); err == nil {
-			out.Least = known(least.High)
-		}
-	}
-	frame, err := n.Frame(g)
-	if err != nil {
-		return out
-	}
-	if beside, err := n.BesideEachOther(g); err != nil || beside {
-		return out
-	}
-	if bound, err := n.OutsideBetween(frame, top, bottom); err == nil {
-		out.Outside = known(bound.High)
+		out.Notches[n.Name] = OfNotch(n)
 	}
 	return out
 }

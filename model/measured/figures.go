@@ -1,0 +1,156 @@
+package measured
+
+import "understitch/model"
+
+// The figures of the document one by one, for readers who need few of them and
+// would not wait for all.
+
+// Girths are a layer's girths at the levels where it has one.
+func Girths(g *model.Garment, l *model.Layer) Levels {
+	out := Levels{}
+	for _, level := range g.Levels {
+		girth, err := g.Girth(l, level)
+		out.put(level, girth, err)
+	}
+	return out
+}
+
+// Widths are a piece's widths at the levels it reaches, darts closed.
+func Widths(g *model.Garment, p *model.Piece) Levels {
+	out := Levels{}
+	for _, level := range g.Levels {
+		w, err := p.Width(level)
+		out.put(level, w.Net, err)
+	}
+	return out
+}
+
+// Area of a piece as drawn.
+func Area(p *model.Piece) *float64 {
+	region, err := p.Region()
+	if err != nil {
+		return nil
+	}
+	return known(region.Area())
+}
+
+// Perimeter of a piece as drawn.
+func Perimeter(p *model.Piece) *float64 {
+	round := 0.0
+	for _, e := range p.Edges {
+		round += e.Length()
+	}
+	return known(round)
+}
+
+// OfEdge measures an edge.
+func OfEdge(e *model.Edge) Edge {
+	return Edge{known(e.Length()), known(e.SewnLength()), known(e.Allowance.Width)}
+}
+
+// OfDart measures a dart.
+func OfDart(d *model.Dart) Dart {
+	out := Dart{Intake: known(d.Intake)}
+	if legs := d.Legs(); len(legs) > 0 {
+		a, b := legs[0].Lengths()
+		out.Legs = &[2]float64{a, b}
+	}
+	return out
+}
+
+// OfNotch measures where a notch lies.
+func OfNotch(n *model.Notch) Notch {
+	out := Notch{On: n.On.Name}
+	at, _, err := n.Position()
+	out.At = figure(at, err)
+	if mark, err := n.Mark(); err == nil {
+		out.X, out.Y = &mark.X, &mark.Y
+	}
+	return out
+}
+
+// OfSeam measures the two sides of a seam.
+func OfSeam(g *model.Garment, s *model.Seam) Pair { return join(g, g.JoinOf(s)) }
+
+// OfShare measures the two sides of edges that layers share.
+func OfShare(g *model.Garment, s *model.Share) Pair { return pair(g.ShareWalks(s)) }
+
+// OfClosure measures the two edges of a closure, and what it adds when closed.
+func OfClosure(g *model.Garment, c *model.Closure) Closure {
+	out := Closure{Pair: join(g, g.JoinOf(c))}
+	if c.Tape != nil {
+		out.Across = figure(c.Across())
+	}
+	return out
+}
+
+func join(g *model.Garment, j *model.Join) Pair {
+	a, b, err := g.Walks(j)
+	return pair(a, b, j.Way(), err)
+}
+
+func pair(a, b *model.Walk, foundBy string, err error) Pair {
+	if err != nil {
+		return Pair{}
+	}
+	out := Pair{Way: "along", FoundBy: foundBy}
+	if a.Runs[0].Backward() != b.Runs[0].Backward() {
+		out.Way = "against"
+	}
+	if model.Known(a.Length) && model.Known(b.Length) {
+		difference := a.Length - b.Length
+		out.Sides, out.Difference = &[2]float64{a.Length, b.Length}, &difference
+	}
+	return out
+}
+
+// Clearances are the room in a nest at the levels that both pieces reach.
+func Clearances(g *model.Garment, n *model.Nest) Levels {
+	out := Levels{}
+	for _, level := range n.Compared(g) {
+		c, err := n.ClearanceAt(level)
+		out.put(level, c, err)
+	}
+	return out
+}
+
+// Least is the least room of a nest anywhere between the levels compared, nil
+// where it cannot be had.
+func Least(g *model.Garment, n *model.Nest) *float64 {
+	top, bottom, ok := between(g, n)
+	if !ok || !n.OneFrame() {
+		return nil
+	}
+	least, err := n.LeastBetween(top, bottom)
+	return figure(least.High, err)
+}
+
+// Outside is how far the inner piece of a nest stands outside the outer one at
+// most, nil where it cannot be had.
+func Outside(g *model.Garment, n *model.Nest) *float64 {
+	top, bottom, ok := between(g, n)
+	if !ok {
+		return nil
+	}
+	frame, err := n.Frame(g)
+	if err != nil {
+		return nil
+	}
+	if beside, err := n.BesideEachOther(g); err != nil || beside {
+		return nil
+	}
+	bound, err := n.OutsideBetween(frame, top, bottom)
+	return figure(bound.High, err)
+}
+
+// between is the stretch between the first and the last level at which the
+// pieces of a nest can be compared.
+func between(g *model.Garment, n *model.Nest) (top, bottom float64, ok bool) {
+	levels := n.Compared(g)
+	if len(levels) < 2 || !n.SameHalves() {
+		return 0, 0, false
+	}
+	top, _ = n.Outer.LevelY(levels[0])
+	bottom, _ = n.Outer.LevelY(levels[len(levels)-1])
+	return top, bottom, true
+}
