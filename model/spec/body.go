@@ -81,6 +81,9 @@ func (s *scope) fabric(b *block) *model.Fabric {
 	if e := b.attr("shrink"); e != nil { // some cloths grow in the wash
 		s.acrossAlong(e, signed, &f.ShrinkAcross, &f.ShrinkAlong)
 	}
+	if e := b.attr("washed"); e != nil {
+		f.Washed = s.flag(e)
+	}
 	return f
 }
 

@@ -18,6 +18,8 @@ func TestExamples(t *testing.T) {
 	ruletest.Rule(t, TurnOfCloth)
 	ruletest.Rule(t, Suppression)
 	ruletest.Rule(t, HemDrop)
+	ruletest.Rule(t, Stretch)
+	ruletest.Rule(t, ShrinkMatch)
 }
 
 // look runs one rule over a spec and gives what it came to.
