@@ -25,7 +25,7 @@ func (a *Alteration) Where() Place { return a.Place }
 
 // How an altered line is drawn.
 const (
-	alterTolerance = 1e-7 // how closely the moved line is followed
+	alterTolerance = 1e-5 // how closely the moved line is followed
 	cornerRun      = 100  // how far a line is run on to meet its neighbour
 )
 

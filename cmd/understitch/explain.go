@@ -12,28 +12,36 @@ import (
 )
 
 func newExplain(w *world) *cobra.Command {
-	return &cobra.Command{
-		Use:   "explain RULE",
-		Short: "explains one rule: what, why, how, its limits, and examples",
-		Args: func(_ *cobra.Command, args []string) error {
-			if len(args) != 1 {
-				return fmt.Errorf("explain takes the name of one rule; \"understitch rules\" lists them")
-			}
-			return nil
-		},
+	var at string
+	var s selection
+	cmd := &cobra.Command{
+		Use:   "explain RULE [--at ADDRESS SPEC]",
+		Short: "explains one rule; with --at, how it came to its figures on one thing",
+		Long: `explain tells what a rule asks for, why, how it is reckoned, and what to do, with an
+example of each. With --at it tells instead how the figures of one thing of a spec
+were reached: each length, dart, ease and allowance that entered, so that they
+can be verified with a tape.`,
+		Example: `  understitch explain tape-cut
+  understitch explain seam-walk --at seam.side --size 38 skirt` + suffix,
+		Args: func(_ *cobra.Command, args []string) error { return checkAt(at, args) },
 		ValidArgsFunction: func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 			return ruleNames(), cobra.ShellCompDirectiveNoFileComp
 		},
-		RunE: func(_ *cobra.Command, args []string) error {
-			for _, r := range builtin.Rules() {
-				if r.Name == args[0] {
-					_, err := fmt.Fprint(w.stdout, explanation(r, w.columns()))
-					return err
-				}
+		RunE: func(cmd *cobra.Command, args []string) error {
+			rule, err := ruleNamed(builtin.Rules(), args[0])
+			if err != nil {
+				return err
 			}
-			return fmt.Errorf("there is no rule %q%s", args[0], orNearest(args[0], ruleNames(), "; \"understitch rules\" lists them"))
+			if at != "" {
+				return s.account(cmd.Context(), w, rule, at, args[1])
+			}
+			_, err = fmt.Fprint(w.stdout, explanation(rule, w.columns()))
+			return err
 		},
 	}
+	cmd.Flags().StringVar(&at, "at", "", "tell how the figures of this thing of a spec were reached: an `ADDRESS` like seam.side")
+	cmd.Flags().StringVar(&s.size, "size", "", "with --at: only this `size`")
+	return cmd
 }
 
 func ruleNames() []string {
