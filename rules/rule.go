@@ -7,6 +7,7 @@ type Rule struct {
 	Name     string   // "seam-walk"
 	Family   string   // the group it is listed under: "seams"
 	Severity Severity // of its findings, and the highest of a rule with two limits
+	Settled  bool     // its figure is stated, not drawn: neither a fitting nor another size changes it
 	Doc      Doc
 	Limits   []Limit
 	Each     Each   // what it looks at in every size, and how it judges one of them
@@ -155,4 +156,9 @@ func Whole(run func(*Pass, *model.Garment)) Each {
 // the closures, whose edges meet when they are done up.
 func Joins(run func(*Pass, *model.Join)) Each {
 	return over((*model.Garment).Joins, run)
+}
+
+// Alterations looks at every alteration, in the order they were made.
+func Alterations(run func(*Pass, *model.Alteration)) Each {
+	return over(func(g *model.Garment) []*model.Alteration { return g.Alterations }, run)
 }

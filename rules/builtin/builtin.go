@@ -25,6 +25,8 @@ func Rules() []*rules.Rule {
 		layers.TurnOfCloth,
 		layers.Suppression,
 		layers.HemDrop,
+		layers.Stretch,
+		layers.ShrinkMatch,
 
 		&seams.Walk,
 		&seams.True,
@@ -51,6 +53,7 @@ func Rules() []*rules.Rule {
 
 		&draft.OutlineClosed,
 		&draft.OutlineCrossing,
+		&draft.AlterationPartner,
 
 		&waivers.Current,
 	}

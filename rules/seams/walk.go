@@ -46,7 +46,7 @@ func walk(p *rules.Pass, s *model.Seam) {
 	off := s.Ease.Beyond(w.longer)
 	say := rules.Say{Place: s.Join, Message: func() string { return w.message(off) }}
 	if math.Abs(off) > p.Limit("warn") {
-		say.Related, say.Mend = w.segments(), w.mend(off)
+		say.Related, say.Mend = append(w.segments(), w.altered()...), w.mend(off)
 	}
 	p.Steps(off, say)
 }
@@ -126,6 +126,28 @@ func (w walked) segments() []rules.Related {
 		out = append(out, rules.Related{
 			Message: fmt.Sprintf("%s: %s against %s", w.between(s), w.Show(s.A), w.Show(s.B)), Place: place,
 		})
+	}
+	return out
+}
+
+// altered lists the edges that a fitting re-drew and whose partners it left as they
+// were: there the difference most likely comes from.
+func (w walked) altered() []rules.Related {
+	var out []rules.Related
+	for _, side := range w.seam.Sides {
+		for _, s := range side {
+			by := w.Garment.AlteredBy(s.Edge)
+			if len(by) == 0 {
+				continue
+			}
+			for _, l := range w.Garment.LaidOn(s.Edge) {
+				if l.By() == model.Thing(w.seam) && len(w.Garment.AlteredBy(l.Other)) == 0 {
+					out = append(out, rules.Related{
+						Message: fmt.Sprintf("%s was re-drawn by %s; %s was not", s.Edge.Address(), by[0].Address(), l.Other.Address()), Place: by[0].Place,
+					})
+				}
+			}
+		}
 	}
 	return out
 }
