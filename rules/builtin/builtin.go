@@ -30,6 +30,7 @@ func Rules() []*rules.Rule {
 
 		&seams.Walk,
 		&seams.True,
+		&seams.EaseSide,
 		&seams.DartLegs,
 		&seams.FoldStraight,
 		&seams.EdgeUnused,

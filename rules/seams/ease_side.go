@@ -1,0 +1,65 @@
+package seams
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/ease-side.bad.garment.hcl
+var easeSideBad string
+
+//go:embed testdata/ease-side.good.garment.hcl
+var easeSideGood string
+
+// EaseSide checks that the side which is to be eased in is never the shorter one.
+var EaseSide = rules.Rule{
+	Name:     "ease-side",
+	Family:   "seams",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "Ease lies on the side it is meant for: a sleeve cap is never shorter than its armhole",
+		Why: "Ease belongs to the side that covers more of the body: the back shoulder, the cap of a sleeve. Where that side comes out shorter, be it by a millimetre, the other is eased in " +
+			"instead: the shoulder drags to the front, the armhole puckers under a cap that is stretched.",
+		How: "Where a seam's ease allows its first side to be longer only, or shorter only, the sides are walked along the stitch line with the darts closed, and the side " +
+			"that is to be eased in may not be the shorter one. Which side that is the seam's ease says, and not the names of the pieces. A seam " +
+			"without ease, or whose ease goes either way, is not judged; a side that is so much shorter that seam-walk reports it is left to that.",
+		Fix: "Let out the side that is to be eased in, or shorten the other; or turn the sides round in join, if the ease is stated for the wrong one.",
+		Bad: easeSideBad, Good: easeSideGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "shorter", Value: 0.5, Unit: rules.Millimetres, Text: "how much shorter the side with the ease may be: the width of a pencil line", Source: "common practice, no source; that a cap shorter than its armhole is always an error: Sleeve cap ease, emmakespatterns.com"},
+		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides that lie further than this outside the ease are left to seam-walk", Source: "as there"},
+	},
+	Each: rules.Seams(easeSide),
+}
+
+func easeSide(p *rules.Pass, s *model.Seam) {
+	onFirst, onSecond := s.Ease.Low >= 0 && s.Ease.High > 0, s.Ease.High <= 0 && s.Ease.Low < 0
+	if !onFirst && !onSecond {
+		p.NothingHere()
+		return
+	}
+	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
+	if err != nil || math.Abs(s.Ease.Beyond(a.Length-b.Length)) > p.Limit("walk") {
+		p.NothingHere() // seam-walk reports it, or why the sides cannot be walked
+		return
+	}
+	eased, other := model.SideText(s.Sides[0]), model.SideText(s.Sides[1])
+	easedLength, otherLength := a.Length, b.Length
+	if onSecond {
+		eased, other, easedLength, otherLength = other, eased, otherLength, easedLength
+	}
+	shorter := otherLength - easedLength
+	p.AtMost(max(shorter, 0), "shorter", rules.Say{
+		Place: s.Join,
+		Message: func() string {
+			return fmt.Sprintf("%s is to be eased on to %s, and is %s shorter than it (%s against %s): the ease falls on the wrong side. Let it out by %s at least, or shorten the other.",
+				eased, other, p.Show(shorter), p.Show(easedLength), p.Show(otherLength), p.Show(shorter))
+		},
+		Mend: &rules.Mend{Title: fmt.Sprintf("let out %s by %s", eased, p.Show(shorter))},
+	})
+}
