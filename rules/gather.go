@@ -12,8 +12,9 @@ import (
 // size where it is worst, and the sizes it shows at.
 type Finding struct {
 	Outcome
-	Sizes  []string      // in the garment's order; empty when it has no sizes
-	Waiver *model.Waiver // the waiver that accepts it; nil for a finding in force
+	Sizes   []string      // in the garment's order; empty when it has no sizes
+	Waiver  *model.Waiver // the waiver that accepts it; nil for a finding in force
+	Figures model.Range   // the least and the largest that was measured over its sizes
 }
 
 // Result is everything that came of checking one garment.
@@ -21,7 +22,7 @@ type Result struct {
 	Findings    []Finding
 	Waived      []Finding
 	NotPossible []Finding
-	Closest     []Finding // passes with a figure, least room first
+	Closest     []Finding // passes with a figure, least room first, those that nothing will change last
 	Passed      int       // looks that passed, each size counted
 }
 
@@ -70,7 +71,7 @@ func (g *Gathering) Result() Result {
 	sortFindings(result.Findings)
 	sortFindings(result.NotPossible)
 	slices.SortStableFunc(result.Closest, func(a, b Finding) int {
-		return cmp.Or(cmp.Compare(a.tightness(), b.tightness()), byPlace(a, b))
+		return cmp.Or(a.settled()-b.settled(), cmp.Compare(a.tightness(), b.tightness()), byPlace(a, b))
 	})
 	return result
 }
@@ -89,7 +90,7 @@ func (j *joiner) add(o Outcome) {
 			j.index = map[gatherKey]int{}
 		}
 		j.index[k] = len(j.findings)
-		f := Finding{Outcome: o}
+		f := Finding{Outcome: o, Figures: model.Exactly(o.Measured)}
 		if o.Size != "" {
 			f.Sizes = []string{o.Size}
 		}
@@ -97,6 +98,7 @@ func (j *joiner) add(o Outcome) {
 		return
 	}
 	f := &j.findings[i]
+	f.Figures.Low, f.Figures.High = min(f.Figures.Low, o.Measured), max(f.Figures.High, o.Measured)
 	if n := len(f.Sizes); o.Size != "" && (n == 0 || f.Sizes[n-1] != o.Size) { // they come size by size
 		f.Sizes = append(f.Sizes, o.Size)
 	}
@@ -115,6 +117,15 @@ func (f Finding) tightness() float64 {
 		room = loose
 	}
 	return f.Margin / room
+}
+
+// settled puts what neither a fitting nor another size can change after what
+// they can.
+func (f Finding) settled() int {
+	if f.Rule.Settled {
+		return 1
+	}
+	return 0
 }
 
 // loose is a margin, in millimetres, that no fitting is likely to use up.

@@ -19,6 +19,7 @@ var Closure = rules.Rule{
 	Name:     "allowance-closure",
 	Family:   "allowances",
 	Severity: rules.Error,
+	Settled:  true,
 	Doc: rules.Doc{
 		Title: "An edge that takes a fastener has the allowance it needs",
 		Why: "Tape, zip or buttons are sewn through the allowance. Where it is too narrow the fastener holds in one row of stitches at the " +

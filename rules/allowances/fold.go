@@ -19,6 +19,7 @@ var Fold = rules.Rule{
 	Name:     "allowance-fold",
 	Family:   "allowances",
 	Severity: rules.Error,
+	Settled:  true,
 	Doc: rules.Doc{
 		Title: "An edge on the fold carries no allowance",
 		Why:   "The edge is laid to the fold as it is cut: an allowance there makes the piece wider by twice its width.",

@@ -21,6 +21,7 @@ var Match = rules.Rule{
 	Name:     "allowance-match",
 	Family:   "allowances",
 	Severity: rules.Error,
+	Settled:  true,
 	Doc: rules.Doc{
 		Title: "Both sides of a seam, and a shared edge on both layers, carry the same allowance",
 		Why: "The machinist lays cut edge on cut edge. Where the allowances differ one stitch line is shifted by the difference, on " +

@@ -22,6 +22,7 @@ var Standard = rules.Rule{
 	Name:     "allowance-standard",
 	Family:   "allowances",
 	Severity: rules.Warning,
+	Settled:  true,
 	Doc: rules.Doc{
 		Title: "An edge carries the house's allowance for its role",
 		Why: "The machinists sew to the house's allowances without looking them up. One that is different by accident is sewn as if it " +

@@ -19,6 +19,7 @@ var Depth = rules.Rule{
 	Name:     "notch-depth",
 	Family:   "notches",
 	Severity: rules.Error,
+	Settled:  true,
 	Doc: rules.Doc{
 		Title: "A notch does not reach the stitch line",
 		Why: "A notch that is cut through the allowance comes out as a hole in the finished seam; one that is cut through most of it " +
