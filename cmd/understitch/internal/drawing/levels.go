@@ -1,0 +1,108 @@
+package drawing
+
+import (
+	"understitch/model"
+	"understitch/model/curve"
+)
+
+// rows are the heights, in the panel's frame, at which words beside levels stand;
+// they are pushed down where levels lie close.
+type rows struct {
+	last  float64
+	least float64
+	begun bool
+}
+
+func (r *rows) next(y float64) float64 {
+	if r.begun && y < r.last+r.least {
+		y = r.last + r.least
+	}
+	r.last, r.begun = y, true
+	return y
+}
+
+// nestLevels draws the levels at which the pieces of a nest are compared, what
+// both measure across and the room between them.
+func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
+	r := rows{least: b.points(2.2 * LineStep)}
+	for _, l := range n.Compared(d.g) {
+		y, ok := n.Outer.LevelY(l)
+		if !ok {
+			continue
+		}
+		room, err := n.ClearanceAt(l)
+		if err != nil {
+			continue
+		}
+		row := r.next(y)
+		d.level(b, l, y, row, []string{"room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
+		name := n.Address() + "/" + l.Name
+		b.spot(name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: between(n, l, y, frame), reach: 18})
+	}
+}
+
+func (d *drawer) short(g model.Group, l *model.Level) string {
+	w, err := g.Width(l)
+	if err != nil {
+		return "?"
+	}
+	return d.g.Unit.Bare(w.Net)
+}
+
+// between is the stretch of a level between the outlines of a nest's pieces, on
+// the side on which they lie furthest apart.
+func between(n *model.Nest, l *model.Level, y float64, frame curve.Motion) *curve.Path {
+	outer, err := n.Outer.Width(l)
+	if err != nil || len(outer.Spans) == 0 {
+		return nil
+	}
+	inner, err := n.Inner.Width(l)
+	if err != nil || len(inner.Spans) == 0 {
+		return nil
+	}
+	at := func(x float64) curve.Point { return curve.Point{X: x, Y: y} }
+	yInner, _ := n.Inner.LevelY(l)
+	moved := func(x float64) curve.Point { return frame.Apply(curve.Point{X: x, Y: yInner}) }
+	lastO, lastI := outer.Spans[len(outer.Spans)-1], inner.Spans[len(inner.Spans)-1]
+	left := [2]curve.Point{at(outer.Spans[0].X0), moved(inner.Spans[0].X0)}
+	right := [2]curve.Point{at(lastO.X1), moved(lastI.X1)}
+	if left[0].Dist(left[1]) > right[0].Dist(right[1]) {
+		right = left
+	}
+	return curve.Polyline(right[0], right[1])
+}
+
+// pieceLevels draws the levels that cross one piece, with its width there.
+func (d *drawer) pieceLevels(b *board, p *model.Piece) {
+	r := rows{least: b.points(1.3 * LineStep)}
+	for _, l := range d.g.LevelsDown() {
+		if !p.Reaches(l) {
+			continue
+		}
+		y, _ := p.LevelY(l)
+		w, err := p.Width(l)
+		if err != nil {
+			continue
+		}
+		d.level(b, l, y, r.next(y), []string{"across " + d.show(w.Net)})
+	}
+}
+
+// level draws a level across the panel, its name on the left and what is
+// measured on the right.
+func (d *drawer) level(b *board, l *model.Level, y, row float64, figures []string) {
+	left, right := b.room.Min.X-b.points(8), b.room.Max.X+b.points(46)
+	b.put(
+		Mark{Kind: LevelLine, Subject: l.Address(), Line: curve.Polyline(curve.Point{X: left, Y: y}, curve.Point{X: right - b.points(6), Y: y})},
+		Mark{Kind: LevelName, Subject: l.Address(), At: curve.Point{X: left - b.points(2), Y: row}, Text: []string{l.Name}, Align: End},
+		Mark{Kind: LevelWidth, Subject: l.Address(), At: curve.Point{X: right, Y: row}, Text: figures, Align: Start, Bold: len(figures) > 1},
+	)
+	here := spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, reach: 18}
+	b.spot(l.Address(), here)
+	for _, layer := range b.Layers {
+		b.spot(layer+"/"+l.Name, here)
+	}
+}
+
+// show writes a length in the spec's unit, with a minus that is one.
+func (d *drawer) show(mm float64) string { return d.g.Show(mm) }

@@ -1,0 +1,103 @@
+package drawing
+
+import (
+	"fmt"
+
+	"understitch/model"
+	"understitch/model/curve"
+)
+
+// Pieces that are known by the tape alone have no outline; what was measured
+// across them at each level is drawn as bars to scale, those of a nest one under
+// the other from the same line.
+
+const barStep = 40.0 // points from level to level
+
+// paper draws a nest of which a piece has no drawing.
+func (d *drawer) paper(n *model.Nest, title string) {
+	var levels []*model.Level
+	long := 0.0
+	for _, l := range n.Compared(d.g) {
+		o, errO := n.Outer.Width(l)
+		i, errI := n.Inner.Width(l)
+		if errO == nil && errI == nil {
+			levels = append(levels, l)
+			long = max(long, o.Net, i.Net)
+		}
+	}
+	if len(levels) == 0 {
+		d.missing(Laid, n.Address(), title, fmt.Errorf("there is no drawing, and no level at which both are measured across"))
+		return
+	}
+	b := d.bars(Laid, n.Address(), title, long, len(levels))
+	for i, l := range levels {
+		y := float64(i) * b.points(barStep)
+		room, err := n.ClearanceAt(l)
+		if err != nil {
+			continue
+		}
+		var spare *curve.Path
+		ends := [2]float64{}
+		for k, group := range []model.Group{n.Outer, n.Inner} {
+			w, _ := group.Width(l)
+			ends[k] = w.Net
+			d.bar(b, group[0], w.Net, y+float64(k)*b.points(9))
+		}
+		spare = curve.Polyline(curve.Point{X: ends[0], Y: y + b.points(4.5)}, curve.Point{X: ends[1], Y: y + b.points(4.5)})
+		d.level(b, l, y, y, []string{"room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
+		b.spot(n.Address()+"/"+l.Name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: spare, reach: 18})
+	}
+	b.spot(n.Address(), spot{at: curve.Point{X: long, Y: -b.points(18)}, away: curve.Point{X: 1}})
+	d.paperEdges(b, n.Outer...)
+	d.paperEdges(b, n.Inner...)
+}
+
+// paperPiece draws a piece of which there is no drawing.
+func (d *drawer) paperPiece(p *model.Piece) {
+	var levels []*model.Level
+	long := 0.0
+	for _, l := range d.g.LevelsDown() {
+		if w, err := p.Width(l); err == nil {
+			levels = append(levels, l)
+			long = max(long, w.Net)
+		}
+	}
+	b := d.bars(Alone, p.Address(), p.Address(), max(long, 100), len(levels))
+	for i, l := range levels {
+		y := float64(i) * b.points(barStep)
+		w, _ := p.Width(l)
+		d.bar(b, p, w.Net, y)
+		d.level(b, l, y, y, []string{"across " + d.show(w.Net)})
+	}
+	d.paperEdges(b, p)
+}
+
+func (d *drawer) bars(kind PanelKind, subject, title string, long float64, n int) *board {
+	b := d.board(kind, subject, title, curve.Box{Max: curve.Point{X: long}})
+	b.room.Max.Y = b.points(float64(n) * barStep)
+	b.Facts = append(b.Facts, "known by the tape alone: widths to scale, no shape")
+	return b
+}
+
+func (d *drawer) bar(b *board, p *model.Piece, width, y float64) {
+	b.layer(p.Layer.Name)
+	b.put(own(p, Mark{Kind: StitchLine, Line: curve.Polyline(curve.Point{Y: y}, curve.Point{X: width, Y: y})}))
+	b.spot(p.Address(), spot{at: curve.Point{X: width / 2, Y: y}, away: curve.Point{Y: -1}})
+	b.spot(p.Layer.Address(), spot{at: curve.Point{X: width / 2, Y: y}, away: curve.Point{Y: -1}})
+}
+
+// paperEdges lists how long the edges of paper pieces are.
+func (d *drawer) paperEdges(b *board, pieces ...*model.Piece) {
+	for _, p := range pieces {
+		b.layer(p.Layer.Name)
+		text := p.Address() + " (" + CutText(p) + ")"
+		for i, e := range p.Edges {
+			sep := ", "
+			if i == 0 {
+				sep = ": "
+			}
+			text += sep + e.Name + " " + d.show(e.SewnLength())
+		}
+		b.Facts = append(b.Facts, text)
+	}
+}

@@ -1,0 +1,175 @@
+package drawing
+
+import (
+	"fmt"
+	"html"
+	"io"
+	"strings"
+
+	"understitch/model"
+	"understitch/model/curve"
+)
+
+// Sizes of the picture in pixels.
+const (
+	pictureWide = 1180.0
+	pictureGap  = 28.0
+	captionHigh = 40.0
+)
+
+// WriteSVG writes the sheet as one picture that stands alone: panels side by
+// side, each to its own scale, with a legend. It holds no script and refers to
+// nothing outside.
+func WriteSVG(w io.Writer, s *Sheet) error {
+	body := &svgWriter{point: 1, styled: true}
+	y := pictureGap
+	body.words(pictureGap, y+10, 22, true, PlainInk, s.Title)
+	y += 34
+	body.words(pictureGap, y, TextSize+1, false, PlainInk, s.subtitle())
+	y = body.legend(s, pictureGap, y+30) + 18
+	x, high := pictureGap, 0.0
+	for _, p := range s.Panels {
+		if p.Repeats || p.Missing != "" {
+			continue
+		}
+		wide, tall := p.Box.Width()/p.Point, p.Box.Height()/p.Point+captionHigh+LineStep*float64(len(p.Facts))
+		if x > pictureGap && x+wide > pictureWide-pictureGap {
+			x, y, high = pictureGap, y+high+pictureGap, 0
+		}
+		body.panel(p, x, y)
+		x, high = x+wide+pictureGap, max(high, tall)
+	}
+	y += high + pictureGap
+	for _, line := range s.left() {
+		body.words(pictureGap, y, TextSize, false, PlainInk, line)
+		y += 20
+	}
+	head := fmt.Sprintf(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" width="%s" height="%s" font-family="%s"><title>%s</title><rect width="100%%" height="100%%" fill="%s"/>`,
+		num(pictureWide), num(y), num(pictureWide), num(y), Typeface, html.EscapeString(plain(s.Title)), onWhite.Ground)
+	if _, err := io.WriteString(w, head+"\n"); err != nil {
+		return err
+	}
+	_, err := io.WriteString(w, body.String()+"</svg>\n")
+	return err
+}
+
+// Typeface is the list of typefaces that words are set in, all of them already
+// on the reader's machine.
+const Typeface = "'Gill Sans Nova','Gill Sans','Gill Sans MT',Optima,Candara,'Noto Sans','DejaVu Sans',sans-serif"
+
+func (s *Sheet) subtitle() string {
+	parts := []string{s.Name}
+	if s.Size != "" {
+		parts = append(parts, "size "+s.Size)
+	}
+	return strings.Join(parts, ", ")
+}
+
+// left are the panels that could not be drawn and the findings that are nowhere
+// in the drawing.
+func (s *Sheet) left() []string {
+	var out []string
+	for _, p := range s.Panels {
+		if p.Missing != "" && !p.Repeats {
+			out = append(out, p.Title+" is not drawn: "+p.Missing)
+		}
+	}
+	for _, f := range s.Elsewhere {
+		text := f.Severity + " " + f.Number + " is at no one place in the drawing: " + f.Subject
+		if f.Figure != "" {
+			text += ", " + f.Figure
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+func (w *svgWriter) words(x, y, size float64, bold bool, ink Ink, text string) {
+	weight := ""
+	if bold {
+		weight = ` font-weight="700"`
+	}
+	fmt.Fprintf(w, `<text x="%s" y="%s" font-size="%s"%s fill="%s">%s</text>`, num(x), num(y), num(size), weight, onWhite.Inks[ink], html.EscapeString(plain(text)))
+}
+
+// panel writes a panel with its caption, its top left at x and y.
+func (w *svgWriter) panel(p *Panel, x, y float64) {
+	w.words(x, y+14, TextSize+2, true, PlainInk, p.Title)
+	y += captionHigh
+	for i, fact := range p.Facts {
+		w.words(x, y-10+float64(i)*LineStep, SmallSize, false, FaintInk, fact)
+	}
+	y += LineStep * float64(len(p.Facts))
+	fmt.Fprintf(w, `<g transform="translate(%s %s) scale(%s) translate(%s %s)">`, num(x), num(y), num4(1/p.Point), num4(-p.Box.Min.X), num4(-p.Box.Min.Y))
+	marks := &svgWriter{point: p.Point, styled: true}
+	for _, m := range p.Marks {
+		marks.mark(m)
+	}
+	w.WriteString(marks.String())
+	w.WriteString("</g>\n")
+}
+
+// Sample is an entry of the legend: a mark drawn as an example, and its words.
+type Sample struct {
+	Mark Mark
+	Text string
+}
+
+// Legend explains the lines and signs of the sheet.
+func (s *Sheet) Legend() []Sample {
+	var out []Sample
+	for _, l := range s.Layers {
+		name := l.Name
+		if l.Cloth != "" {
+			name += " (" + l.Cloth + ")"
+		}
+		out = append(out, Sample{Mark{Kind: StitchLine, Side: l.Side, Layer: l.Name}, name + ", stitch line"})
+	}
+	if len(s.Layers) > 0 {
+		out = append(out,
+			Sample{Mark{Kind: CutLine, Side: model.Outer}, "cut line: the same, a hairline"},
+			Sample{Mark{Kind: FoldLine, Side: model.Outer}, "on the fold"},
+			Sample{Mark{Kind: LevelLine}, "level"},
+		)
+	}
+	for _, severity := range []string{"error", "warning", "note"} {
+		out = append(out, Sample{Mark{Kind: Found, Sign: Tag, Severity: severity, Numbers: []string{"1"}}, severity})
+	}
+	return out
+}
+
+// legend writes the legend in rows and returns where it ends.
+func (w *svgWriter) legend(s *Sheet, x, y float64) float64 {
+	left := x
+	for _, e := range s.Legend() {
+		wide := 58 + 6.6*float64(len([]rune(e.Text))) + 18
+		if x+wide > pictureWide-pictureGap && x > left {
+			x, y = left, y+22
+		}
+		fmt.Fprintf(w, `<g transform="translate(%s %s)">%s</g>`, num(x), num(y), e.svg(true))
+		w.words(x+52, y+4, TextSize, false, PlainInk, e.Text)
+		x += wide
+	}
+	return y + 12
+}
+
+// SVG is the sample as an element of a page.
+func (e Sample) SVG() string {
+	return `<svg viewBox="0 -12 46 24" width="46" height="24" aria-hidden="true">` + e.svg(false) + `</svg>`
+}
+
+func (e Sample) svg(styled bool) string {
+	w := &svgWriter{point: 1, styled: styled}
+	m := e.Mark
+	if m.Sign == Tag {
+		m.At.X, m.Dir.X, m.Reach = 8, 1, 15
+	} else {
+		m.Line = line46()
+	}
+	w.mark(m)
+	return w.String()
+}
+
+func line46() *curve.Path {
+	return curve.Polyline(curve.Point{X: 1}, curve.Point{X: 45})
+}

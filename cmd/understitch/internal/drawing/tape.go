@@ -1,0 +1,101 @@
+package drawing
+
+import (
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/model/curve"
+)
+
+const tapeHigh = 26.0 // points
+
+// tape draws a closure's fastener tape as it has to be cut: the metal, what must
+// stay clear of a cut beside it, and both cuts.
+func (d *drawer) tape(c *model.Closure) {
+	t := c.Tape
+	title := "tape." + t.Name + " for " + c.Address()
+	length, _, err := c.FullLength()
+	if err != nil {
+		d.missing(Taped, c.Address(), title, err)
+		return
+	}
+	if !t.CanBeCut() {
+		d.missing(Taped, c.Address(), title, fmt.Errorf("tape.%s leaves no gap between its metal in which it could be cut", t.Name))
+		return
+	}
+	b := d.board(Taped, c.Address(), title, curve.Box{Min: curve.Point{X: -t.Pitch}, Max: curve.Point{X: length + t.Pitch}})
+	b.room.Max.Y = b.points(tapeHigh)
+	b.layer(c.Edges[0].Edge.Piece.Layer.Name)
+	n, fits := Fasteners(t, length)
+	d.metal(b, c, length, n)
+	gap := (length - float64(n-1)*t.Pitch - t.Head) / 2
+	for i, x := range []float64{0, length} {
+		b.put(Mark{Kind: CutEnd, Subject: c.Address(), Line: curve.Polyline(curve.Point{X: x, Y: -b.points(12)}, curve.Point{X: x, Y: b.room.Max.Y + b.points(12)})})
+		in := float64(1 - 2*i)
+		b.put(Mark{
+			Kind: Figure, Subject: c.Address(), At: curve.Point{X: x + in*gap/2, Y: b.room.Max.Y + b.points(22)},
+			Text: []string{d.show(gap)}, Small: true,
+		})
+	}
+	b.spot(c.Address(), spot{at: curve.Point{X: length, Y: -b.points(12)}, away: curve.Point{X: 1}, reach: 22})
+	b.Facts = []string{fmt.Sprintf("cut at %s: %d at a pitch of %s, %s clear of metal at both ends", d.show(length), n, d.show(t.Pitch), d.show(gap))}
+	if !fits {
+		b.Facts = []string{fmt.Sprintf("at %s a cut comes too near to metal: it must stay %s clear", d.show(length), d.show(t.Clear))}
+	}
+}
+
+// Fasteners is how many fasteners a tape has when it is cut to a length with as
+// much room at the cuts as can be, and whether it can be cut there at all.
+func Fasteners(t *model.Tape, length float64) (n int, fits bool) {
+	holding, below, above := t.Windows(length)
+	most := math.Inf(-1)
+	for _, w := range holding {
+		if room := (model.Range{Low: w.Low, High: w.High}).Room(length); room > most {
+			n, most = w.Fasteners, room
+		}
+	}
+	switch {
+	case n > 0:
+		return n, true
+	case above != nil:
+		return above.Fasteners, false
+	case below != nil:
+		return below.Fasteners, false
+	}
+	return 1, false
+}
+
+// metal draws the tape with its fasteners in the middle of it, and those beyond
+// the cuts that fall away.
+func (d *drawer) metal(b *board, c *model.Closure, length float64, n int) {
+	t := c.Tape
+	high := b.room.Max.Y
+	b.put(Mark{Kind: TapeLine, Subject: c.Address(), Line: rectangle(-t.Pitch, 0, length+t.Pitch, high), Closed: true})
+	first := (length - float64(n-1)*t.Pitch) / 2
+	for i := -1; i <= n; i++ {
+		at := first + float64(i)*t.Pitch
+		keep := t.Head/2 + t.Clear
+		b.put(Mark{Kind: Clear, Subject: c.Address(), Line: rectangle(at-keep, high*0.14, at+keep, high*0.86), Closed: true})
+	}
+	for i := -1; i <= n; i++ {
+		at := first + float64(i)*t.Pitch
+		b.put(Mark{Kind: Metal, Subject: c.Address(), Line: head(t, at, high/2, high*0.3), Closed: true})
+	}
+}
+
+// head is the outline of one fastener: as long along the tape as it is stated to
+// be; a snap is round where there is room.
+func head(t *model.Tape, x, y, half float64) *curve.Path {
+	r := t.Head / 2
+	if t.Kind != "snap" {
+		return rectangle(x-r, y-half/2, x+r, y+half/2)
+	}
+	high := min(r, half)
+	a, z := curve.Point{X: x - r, Y: y}, curve.Point{X: x + r, Y: y}
+	return curve.New(curve.Arc(a, r, high, 0, false, true, z), curve.Arc(z, r, high, 0, false, true, a))
+}
+
+func rectangle(x0, y0, x1, y1 float64) *curve.Path {
+	return curve.Polyline(curve.Point{X: x0, Y: y0}, curve.Point{X: x1, Y: y0}, curve.Point{X: x1, Y: y1}, curve.Point{X: x0, Y: y1}, curve.Point{X: x0, Y: y0})
+}
