@@ -48,6 +48,9 @@ func Rules() []*rules.Rule {
 
 		closures.TapeCut,
 		closures.Edges,
+		closures.TapePair,
+		closures.ZipLength,
+		closures.ButtonSpacing,
 
 		fit.TapeMeasure,
 		fit.BodyEase,

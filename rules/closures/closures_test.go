@@ -17,6 +17,9 @@ import (
 func TestExamples(t *testing.T) {
 	ruletest.Rule(t, TapeCut)
 	ruletest.Rule(t, Edges)
+	ruletest.Rule(t, TapePair)
+	ruletest.Rule(t, ZipLength)
+	ruletest.Rule(t, ButtonSpacing)
 }
 
 // taped is a garment with two paper edges closed by a tape.

@@ -1,0 +1,166 @@
+package closures
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/button-spacing.bad.garment.hcl
+var buttonSpacingBad string
+
+//go:embed testdata/button-spacing.good.garment.hcl
+var buttonSpacingGood string
+
+// ButtonSpacing checks where buttons sit, and what the edge gives them.
+var ButtonSpacing = &rules.Rule{
+	Name:     "button-spacing",
+	Family:   "closures",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "Buttons sit evenly, with one where the strain is, and the edge has room for them.",
+		Why: "A front gapes between two buttons that stand either side of the bust or the waist, an uneven row is seen from " +
+			"the back of the house, and a button that lies across the edge pulls out of its hole.",
+		How: "The gaps between neighbouring buttons are compared. Where the bust level or the waist level, by what the wearer measures " +
+			"there, crosses the closure, a button must lie near it, along the stitch line with darts closed. The first and the last stand clear " +
+			"of the closure's ends by a share of the diameter, and the edge runs on by as much past the buttons' centre. What a spec " +
+			"does not state is not judged. A buttonhole is as long as the button's diameter and thickness together.",
+		Fix: "Fix a button at the bust and one at the waist and divide what lies between; move the ends of the closure or take " +
+			"a smaller button.",
+		Bad: buttonSpacingBad, Good: buttonSpacingGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "even", Value: 3, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "how much the widest and the narrowest gap may differ"},
+		{Name: "level", Value: 10, Unit: rules.Millimetres, Source: "common practice, no source; buttons at bust and waist: Buttonholes, 1999, sewing.about.com",
+			Text: "how far from the bust or waist level the nearest button may lie"},
+		{Name: "room", Value: 0.75, Unit: rules.Ratio, Source: "common practice, no source",
+			Text: "how many diameters lie at least between a button's centre and the end of the closure"},
+		{Name: "extension", Value: 0.75, Unit: rules.Ratio, Source: "Sewing handbook, chapter on buttonholes, trantor.is ch0708",
+			Text: "how many diameters the edge runs on at least past the centre of the buttons"},
+	},
+	Each: rules.Closures(buttonSpacing),
+}
+
+// buttoning is one buttoned closure while it is judged.
+type buttoning struct {
+	*rules.Pass
+	closure *model.Closure
+	buttons []float64
+}
+
+func buttonSpacing(p *rules.Pass, c *model.Closure) {
+	p.NothingHere() // unless something is stated
+	if c.Kind != "button" {
+		return
+	}
+	b := &buttoning{p, c, c.ButtonsInOrder()}
+	b.extension()
+	if len(b.buttons) == 0 {
+		return
+	}
+	b.even()
+	b.levels()
+	b.room()
+}
+
+func (b *buttoning) even() {
+	if len(b.buttons) < 3 {
+		return
+	}
+	var gaps []float64
+	for i := 1; i < len(b.buttons); i++ {
+		gaps = append(gaps, b.buttons[i]-b.buttons[i-1])
+	}
+	least, most := slices.Min(gaps), slices.Max(gaps)
+	apart := func(gap float64) string {
+		i := slices.Index(gaps, gap)
+		return fmt.Sprintf("%s between those at %s and %s", b.Show(gap), b.Show(b.buttons[i]), b.Show(b.buttons[i+1]))
+	}
+	first, last := b.buttons[0], b.buttons[len(b.buttons)-1]
+	b.AtMost(most-least, "even", rules.Say{Key: "even", Message: func() string {
+		return fmt.Sprintf("the buttons of %s are not even: %s, but %s; the gaps may differ by no more than %s. Evenly they stand %s apart.",
+			b.closure.Address(), apart(most), apart(least), b.Show(b.Limit("even")), b.Show((last-first)/float64(len(gaps))))
+	}})
+}
+
+func (b *buttoning) levels() {
+	for _, l := range b.Garment.LevelsDown() {
+		if !strains(l) {
+			continue
+		}
+		at, err := b.closure.LevelAt(l)
+		if err != nil {
+			continue // it does not cross the closure
+		}
+		nearest := b.buttons[0]
+		for _, place := range b.buttons {
+			if math.Abs(place-at) < math.Abs(nearest-at) {
+				nearest = place
+			}
+		}
+		b.AtMost(math.Abs(nearest-at), "level", rules.Say{
+			Key: l.Name, Related: []rules.Related{{Message: "the level " + l.Name, Place: l.Place}},
+			Message: func() string {
+				return fmt.Sprintf("no button of %s lies at the %s level, which crosses it at %s: the nearest lies at %s, %s away, where no more than %s is allowed. "+
+					"Move it there and divide the rest anew.", b.closure.Address(), l.Name, b.Show(at), b.Show(nearest), b.Show(math.Abs(nearest-at)), b.Show(b.Limit("level")))
+			},
+		})
+	}
+}
+
+// strains reports whether a level is one at which a front gapes without a
+// button: the fullest and the narrowest of the body.
+func strains(l *model.Level) bool {
+	name := l.Measure
+	if name == "" {
+		name = l.Name
+	}
+	word, _, _ := strings.Cut(name, "_")
+	return model.Known(l.Body) && (word == "bust" || word == "waist")
+}
+
+func (b *buttoning) room() {
+	length, err := b.closure.SewnLength(0)
+	if err != nil {
+		b.Cannot(err, rules.Say{Key: "room"})
+		return
+	}
+	needed := 0.0
+	if d := b.closure.Diameter; model.Known(d) {
+		needed = d * b.Limit("room")
+	}
+	first, last := b.buttons[0], b.buttons[len(b.buttons)-1]
+	room, which := first, "first"
+	if length-last < first {
+		room, which = length-last, "last"
+	}
+	b.AtLeast(room, needed, rules.Say{Key: "room", Place: b.closure.Edges[0].Place, Message: func() string {
+		if room < 0 {
+			return fmt.Sprintf("the %s button of %s lies %s past its end (it is %s long).", which, b.closure.Address(), b.Show(-room), b.Show(length))
+		}
+		return fmt.Sprintf("the %s button of %s lies %s from its end; a button of %s takes %s. Move it in, or lengthen the closure.",
+			which, b.closure.Address(), b.Show(room), b.Show(b.closure.Diameter), b.Show(needed))
+	}})
+}
+
+func (b *buttoning) extension() {
+	c := b.closure
+	if !model.Known(c.Extension) || !model.Known(c.Diameter) {
+		return
+	}
+	needed := c.Diameter * b.Limit("extension")
+	b.AtLeast(c.Extension, needed, rules.Say{Key: "extension", Message: func() string {
+		hole := ""
+		if model.Known(c.Buttonhole()) {
+			hole = fmt.Sprintf(", and its buttonhole is %s long", b.Show(c.Buttonhole()))
+		}
+		return fmt.Sprintf("the edge of %s runs on by %s past the centre of its buttons; a button of %s takes %s%s. Widen the extension, or take a smaller button.",
+			c.Address(), b.Show(c.Extension), b.Show(c.Diameter), b.Show(needed), hole)
+	}})
+}

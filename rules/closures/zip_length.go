@@ -1,0 +1,85 @@
+package closures
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+	"slices"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/zip-length.bad.garment.hcl
+var zipLengthBad string
+
+//go:embed testdata/zip-length.good.garment.hcl
+var zipLengthGood string
+
+// ZipLength checks that a zip in stock fits its opening.
+var ZipLength = &rules.Rule{
+	Name:     "zip-length",
+	Family:   "closures",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "A zip in stock fits its opening.",
+		Why: "Zips are made in fixed lengths. One that is longer than its opening ends in the seam below and bulges there, one that " +
+			"is much shorter leaves a hole above its slider or an opening too small to get into.",
+		How: "The opening is measured along the stitch line, darts closed. Of the lengths in stock the longest that goes into it must " +
+			"not be shorter by more than a few percent: no zip is exactly as long as it says, and room is left at its top.",
+		Fix: "Draft the opening to a length that a zip has, sew it up to that length from below, or shorten a longer zip.",
+		Bad: zipLengthBad, Good: zipLengthGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{{
+		Name: "short", Value: 3, Unit: rules.Percent,
+		Text:   "how much shorter than its opening a zip may be",
+		Source: "2 to 3 percent off the opening, Zipper measurement, 2012, apparel-merchandising.com",
+	}},
+	Each: rules.Closures(zipLength),
+}
+
+func zipLength(p *rules.Pass, c *model.Closure) {
+	if c.Kind != "zip" || len(c.Stock) == 0 {
+		p.NothingHere()
+		return
+	}
+	say := rules.Say{Place: c.Edges[0].Place}
+	opening, _, err := c.FullLength()
+	if err != nil {
+		p.Cannot(err, say)
+		return
+	}
+	share := 1 - p.Limit("short")/100
+	shorter, longer := around(c.Stock, opening)
+	zip := shorter
+	if zip == 0 {
+		zip = longer
+	}
+	say.Message = func() string {
+		if shorter == 0 {
+			return fmt.Sprintf("%s is %s long, and the shortest zip in stock, %s, is %s too long for it. Lengthen the opening to %s, or shorten the zip.",
+				c.Address(), p.Show(opening), p.Show(longer), p.Show(longer-opening), p.Show(longer))
+		}
+		text := fmt.Sprintf("%s is %s long, and the longest zip in stock that goes into it, %s, is %s shorter; no more than %s %% (%s) is allowed. "+
+			"Shorten the opening to between %s and %s", c.Address(), p.Show(opening), p.Show(shorter), p.Show(opening-shorter),
+			model.Decimal(p.Limit("short"), 1), p.Show(opening*(1-share)), p.Show(shorter), p.Show(shorter/share))
+		if longer != 0 {
+			return text + fmt.Sprintf(", lengthen it to %s, or shorten a zip of %s to go into it.", p.Show(longer), p.Show(longer))
+		}
+		return text + "."
+	}
+	p.Within(zip, model.Range{Low: opening * share, High: opening}, "", say)
+}
+
+// around are the longest length in stock that goes into an opening and the
+// shortest that does not; 0 for none.
+func around(stock []float64, opening float64) (shorter, longer float64) {
+	const grain = 1e-6 // 33.9 cm is not quite 339 mm in binary
+	for _, l := range slices.Sorted(slices.Values(stock)) {
+		if l > opening+grain {
+			return shorter, l
+		}
+		shorter = math.Min(l, opening)
+	}
+	return shorter, 0
+}
