@@ -1,11 +1,10 @@
 // Package allowances holds the rules over seam allowances: that the sides of a
 // seam carry the same one, that it is the house's for its role, that there is
-// enough for a fastener, and none on a fold.
+// enough for a fastener, none on a fold, that a cut line drawn beside its stitch
+// line keeps to it, and that it can be turned.
 //
 // Allowances are widths, stated for an edge, its piece or by the house; they are
-// the same all along an edge. How the cut line runs, whether it lies the stated
-// allowance from the stitch line and whether it can be turned at a tight curve,
-// is not judged here.
+// the same all along an edge.
 //
 // One wrong figure makes one finding: an edge that differs from the edge it is
 // sewn to is reported as that and not against the house's standard as well, and

@@ -38,6 +38,8 @@ func Rules() []*rules.Rule {
 		&notches.Match,
 		&notches.OnLine,
 		&notches.Depth,
+		&notches.Spacing,
+		&notches.Unique,
 
 		&allowances.Match,
 		&allowances.Standard,

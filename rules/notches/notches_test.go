@@ -11,7 +11,7 @@ import (
 )
 
 func TestExamples(t *testing.T) {
-	for _, r := range []*rules.Rule{&notches.Match, &notches.OnLine, &notches.Depth} {
+	for _, r := range []*rules.Rule{&notches.Match, &notches.OnLine, &notches.Depth, &notches.Spacing, &notches.Unique} {
 		ruletest.Rule(t, r)
 	}
 }

@@ -1,0 +1,67 @@
+package notches
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/notch-spacing.bad.garment.hcl
+var spacingBad string
+
+//go:embed testdata/notch-spacing.good.garment.hcl
+var spacingGood string
+
+// Spacing checks that notches keep clear of corners, of darts and of each other.
+var Spacing = rules.Rule{
+	Name:     "notch-spacing",
+	Family:   "notches",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "Notches keep clear of corners, of darts and of each other",
+		Why: "A notch near a corner vanishes in the seam that crosses there, or weakens the corner. Beside a dart it is folded in, and two notches close together are taken " +
+			"for a double one.",
+		How: "Along the edge as drawn, the distances from each notch to the corners of its edge, to the mouths of the darts on it, and to the notches stated before it. The " +
+			"fold is no corner, nor is a place where the outline runs on from one edge to the next. A notch at a dart's mouth marks its leg and is not judged against that dart. A double " +
+			"notch, kind = \"double\", is one notch.",
+		Fix: "Move the notch, and its partner on the other side, clear of the place named; write two that belong together as one double notch.",
+		Bad: spacingBad, Good: spacingGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "clear", Value: 12.7, Unit: rules.Millimetres, Text: "how far a notch must be from a corner, a dart's mouth or another notch", Source: "Pop quiz: notching challenge, fashion-incubator.com: 1/2 in between notches that are to be told apart; for corners and darts common practice, no source"},
+	},
+	Each: rules.Notches(spacing),
+}
+
+func spacing(p *rules.Pass, n *model.Notch) {
+	p.NothingHere()
+	near, err := n.Room()
+	if err != nil {
+		return // notch-on-line reports it
+	}
+	for _, r := range near {
+		say := rules.Say{Place: n.Given}
+		var what string
+		switch {
+		case r.Corner != nil:
+			say.Key, what = "corner with "+r.Corner.Name, fmt.Sprintf("the corner with %s", r.Corner.Address())
+			say.Related = []rules.Related{{Message: "the edge that meets it there", Place: r.Corner.Place}}
+		case r.Dart != nil:
+			say.Key, what = "dart "+r.Dart.Name, fmt.Sprintf("the mouth of %s", r.Dart.Address())
+			say.Related = []rules.Related{{Message: "the dart", Place: r.Dart.Place}}
+		default:
+			say.Key, what = "notch "+r.Notch.Name, r.Notch.Address()
+			say.Related = []rules.Related{{Message: "the other notch", Place: r.Notch.Place}}
+		}
+		say.Message = func() string {
+			if r.Dart != nil && r.Apart == 0 {
+				return fmt.Sprintf("%s lies in the mouth of %s and is folded away with it. Move it at least %s clear of the mouth.", n.Address(), r.Dart.Address(), p.Show(p.Limit("clear")))
+			}
+			return fmt.Sprintf("%s lies %s from %s; it must be %s clear of it. Move it, and its partner on the other side.",
+				n.Address(), p.Show(r.Apart), what, p.Show(p.Limit("clear")))
+		}
+		p.AtLeast(r.Apart, p.Limit("clear"), say)
+	}
+}
