@@ -60,6 +60,7 @@ func Rules() []*rules.Rule {
 		&draft.OutlineClosed,
 		&draft.OutlineCrossing,
 		&draft.AlterationPartner,
+		&draft.MirrorPair,
 
 		&waivers.Current,
 	}

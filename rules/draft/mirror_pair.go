@@ -1,0 +1,73 @@
+package draft
+
+import (
+	_ "embed"
+	"fmt"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/mirror-pair.bad.garment.hcl
+var mirrorPairBad string
+
+//go:embed testdata/mirror-pair.good.garment.hcl
+var mirrorPairGood string
+
+// MirrorPair checks that pieces which need another half are cut with one.
+var MirrorPair = rules.Rule{
+	Name:     "mirror-pair",
+	Family:   "draft",
+	Severity: rules.Error,
+	Doc: rules.Doc{
+		Title: "Pairs are mirrored and whole, and single pieces are single",
+		Why: "A piece that is cut once and joined to its own other half leaves half a garment; of three mirrored pieces one has no partner. Both are found when the cloth is " +
+			"cut and there is none left.",
+		How: "How many are cut, whether they are mirrored and whether on the fold is held against each other: mirrored pieces are cut in twos, one cut once is not mirrored, and a piece an edge of " +
+			"which a seam or closure joins to itself must be cut more than once or lie on the fold. Two that are cut are taken to be a mirrored pair " +
+			"unless the piece says mirrored = false.",
+		Fix: "Say cut = 2, or lay the piece to the fold; or take out mirrored, or the seam that joins the edge to itself.",
+		Bad: mirrorPairBad, Good: mirrorPairGood, Since: "0.1",
+	},
+	Each: rules.Pieces(mirrorPair),
+}
+
+func mirrorPair(p *rules.Pass, piece *model.Piece) {
+	say := rules.Say{Key: "mirrored"}
+	fault := ""
+	switch {
+	case !piece.Mirrored:
+	case piece.Cut == 1 && piece.Fold != nil:
+		fault = "%s is cut once, on the fold, and is to be mirrored: it holds both its halves already. Take mirrored out, or take it off the fold and cut 2."
+	case piece.Cut == 1:
+		fault = "%s is cut once and is to be mirrored: there is nothing that could mirror it. Cut 2, or take mirrored out."
+	case piece.Cut%2 == 1:
+		fault = "%s is cut " + fmt.Sprint(piece.Cut) + " times and is to be mirrored: one of them has no other half. Cut one more or less, or say mirrored = false."
+	}
+	if fault == "" {
+		p.Good(say)
+	} else {
+		say.Message = func() string { return fmt.Sprintf(fault, piece.Address()) }
+		p.Fault(say)
+	}
+	for _, e := range piece.Edges {
+		if j := p.Garment.JoinedToItself(e); j != nil {
+			otherHalf(p, piece, e, j)
+		}
+	}
+}
+
+// otherHalf judges a piece whose edge is joined to itself.
+func otherHalf(p *rules.Pass, piece *model.Piece, e *model.Edge, j *model.Join) {
+	say := rules.Say{Key: e.Name, Related: []rules.Related{{Message: "joins it to itself", Place: j.Where()}}}
+	if piece.Cut > 1 || piece.Fold != nil {
+		p.Good(say)
+		return
+	}
+	say.Message = func() string {
+		return fmt.Sprintf("%s joins %s to itself, but %s is cut once and not on the fold: there is no second half to join. Cut 2, or lay the piece to the fold.",
+			j.Address(), e.Address(), piece.Address())
+	}
+	say.Mend = &rules.Mend{Title: fmt.Sprintf("cut 2 of %s", piece.Address())}
+	p.Fault(say)
+}
