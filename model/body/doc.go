@@ -10,6 +10,8 @@
 // file, line and column, and the table is refused as a whole: a table that is
 // wrong in one place may be wrong in others.
 //
-// The package does not know which measures a spec uses, and judges no figure
-// against a body.
+// It also knows how some measures hang together in real bodies, so that one
+// taken or written down wrong can be told by the others ([Likelihoods]).
+//
+// The package does not know which measures a spec uses, and judges nothing.
 package body

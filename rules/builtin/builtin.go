@@ -56,6 +56,9 @@ func Rules() []*rules.Rule {
 
 		fit.TapeMeasure,
 		fit.BodyEase,
+		fit.BodyPlausible,
+		fit.ElasticRatio,
+		fit.BoneLength,
 
 		&draft.OutlineClosed,
 		&draft.OutlineCrossing,

@@ -15,10 +15,12 @@ func TestRules(t *testing.T) {
 	require.NoError(t, err)
 	for _, name := range []string{
 		"shared-edge", "inner-within-outer", "layer-girth",
+		"turn-of-cloth", "suppression", "hem-drop", "layer-stretch", "shrink-match",
 		"seam-walk", "dart-legs", "fold-straight", "edge-unused",
 		"notch-match", "notch-on-line", "notch-depth",
 		"allowance-match", "allowance-standard", "allowance-closure", "allowance-fold",
 		"tape-cut", "closure-edges", "tape-measure", "body-ease",
+		"tape-pair", "zip-length", "button-spacing", "body-plausible", "elastic-ratio", "bone-length",
 		"outline-closed", "outline-crossing", "waiver-current",
 	} {
 		require.NotNil(t, engine.Rule(name), name)

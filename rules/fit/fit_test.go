@@ -14,6 +14,9 @@ import (
 func TestExamples(t *testing.T) {
 	ruletest.Rule(t, TapeMeasure)
 	ruletest.Rule(t, BodyEase)
+	ruletest.Rule(t, ElasticRatio)
+	ruletest.Rule(t, BoneLength)
+	ruletest.Rule(t, BodyPlausible)
 }
 
 // look runs one rule over a spec and gives what it came to.

@@ -1,0 +1,84 @@
+package fit
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/elastic-ratio.bad.garment.hcl
+var elasticRatioBad string
+
+//go:embed testdata/elastic-ratio.good.garment.hcl
+var elasticRatioGood string
+
+// ElasticRatio checks that an elastic is cut to the share of its edge that was
+// asked for.
+var ElasticRatio = &rules.Rule{
+	Name:     "elastic-ratio",
+	Family:   "fit",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "An elastic is as long, for its edge, as was asked for.",
+		Why: "An elastic that is too long for its edge does not hold it in, and one that is too short cuts in and gathers the cloth. " +
+			"When the edge is altered or graded the elastic is easily left as it was.",
+		How: "The edges are added along their stitch lines, darts closed; a line that goes on into the other half of a piece on the fold, or " +
+			"of a mirrored pair, counts twice. The elastic must lie between the two ends of the ratio that it states, times " +
+			"that length. An elastic that states no ratio is not judged.",
+		Fix: "Cut the elastic to a length that the message names, or state the ratio that is meant.",
+		Bad: elasticRatioBad, Good: elasticRatioGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{{
+		Name: "beyond", Value: 0.5, Unit: rules.Millimetres,
+		Text:   "how far past the stated ratio an elastic may be",
+		Source: "common practice, no source",
+	}},
+	Each: rules.Elastics(elasticRatio),
+}
+
+func elasticRatio(p *rules.Pass, e *model.Elastic) {
+	if e.Ratio.Any() {
+		p.NothingHere()
+		return
+	}
+	edges, halves, err := p.Garment.RoundLength(e.Edges)
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	asked := model.Range{Low: e.Ratio.Low * edges, High: e.Ratio.High * edges}
+	say := rules.Say{}
+	for _, s := range e.Edges {
+		say.Related = append(say.Related, rules.Related{Message: "it is sewn to " + s.String(), Place: s.Edge.Place})
+	}
+	say.Message = func() string {
+		both := ""
+		if halves {
+			both = ", both halves together"
+		}
+		how, mend := "long", "shorten"
+		if e.Length < asked.Low {
+			how, mend = "short", "lengthen"
+		}
+		return fmt.Sprintf("%s is %s long on an edge of %s (%s%s), %s of it, where %s is asked for. It is %s too %s; %s it (%s), or state the ratio that is meant.",
+			e.Address(), p.Show(e.Length), p.Show(edges), model.SideText(e.Edges), both, model.Decimal(e.Length/edges, 3), ratios(e.Ratio),
+			p.Show(math.Abs(asked.Beyond(e.Length))), how, mend, p.Garment.ShowRange(asked))
+	}
+	p.Within(e.Length, asked, "beyond", say)
+}
+
+// ratios writes a range of plain shares.
+func ratios(r model.Range) string {
+	switch {
+	case math.IsInf(r.Low, -1):
+		return "at most " + model.Decimal(r.High, 3)
+	case math.IsInf(r.High, 1):
+		return "at least " + model.Decimal(r.Low, 3)
+	case r.Low == r.High:
+		return model.Decimal(r.Low, 3)
+	}
+	return model.Decimal(r.Low, 3) + " to " + model.Decimal(r.High, 3)
+}
