@@ -55,9 +55,12 @@ func num(v float64) string {
 // what a mark belongs to. The size is that of its points in pixels.
 func PanelSVG(p *Panel, label string) string {
 	w := &svgWriter{point: p.Point}
-	fmt.Fprintf(w, `<svg viewBox="%s %s %s %s" width="%s" height="%s" role="img" aria-label="%s">`,
+	fmt.Fprintf(w, `<svg viewBox="%s %s %s %s" width="%s" height="%s" role="group" aria-label="%s" style="--pt:%s">`,
 		num(p.Box.Min.X), num(p.Box.Min.Y), num(p.Box.Width()), num(p.Box.Height()),
-		num(p.Box.Width()/p.Point), num(p.Box.Height()/p.Point), html.EscapeString(label))
+		num(p.Box.Width()/p.Point), num(p.Box.Height()/p.Point), html.EscapeString(label), num4(p.Point))
+	if p.Kind <= Alone {
+		fmt.Fprintf(w, `<rect class="ground" x="%s" y="%s" width="%s" height="%s"/>`, num(p.Box.Min.X), num(p.Box.Min.Y), num(p.Box.Width()), num(p.Box.Height()))
+	}
 	for _, m := range p.Marks {
 		w.mark(m)
 	}
