@@ -102,6 +102,7 @@ type Piece struct {
 	Fold     *Edge
 	DrawnOn  Drawing
 	Grain    []curve.Point // two points, or none
+	CutOn    string        // which way of the cloth: see OnStraight
 	Edges    []*Edge
 	Darts    []*Dart
 	Notches  []*Notch

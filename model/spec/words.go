@@ -51,7 +51,7 @@ var (
 	}
 	pieceShape = &shape{
 		label: nameLabel,
-		may:   []string{"cut", "mirrored", "fold", "drawn", "allowance", "grain", "levels", "width"},
+		may:   []string{"cut", "mirrored", "fold", "drawn", "allowance", "grain", "cut_on", "levels", "width"},
 		blocks: map[string]*shape{
 			"points": {free: true, once: true},
 			"edge": {label: nameLabel, may: []string{

@@ -31,6 +31,7 @@ func Rules() []*rules.Rule {
 		&seams.Walk,
 		&seams.True,
 		&seams.EaseSide,
+		&seams.GrainMatch,
 		&seams.DartLegs,
 		&seams.FoldStraight,
 		&seams.EdgeUnused,

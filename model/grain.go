@@ -1,0 +1,111 @@
+package model
+
+import "math"
+
+// Ways a piece can be laid on the cloth.
+const (
+	OnStraight = "straight" // its grain line along the selvedge
+	OnCross    = "cross"    // across it
+	OnBias     = "bias"
+)
+
+// GrainPair is two pieces that a seam joins, both with a grain line and cut the
+// same way of the cloth. Off is the angle between their grains, in degrees and
+// never negative, as the pieces are sewn.
+type GrainPair struct {
+	Seam *Seam
+	A, B *Piece
+	Off  float64
+}
+
+// GrainPairs are the pairs of pieces whose grains can be compared, seam by seam.
+// Pieces that are drafted on levels are compared by the angles of their grains to
+// those, since a level runs on round the body; the angle to the seam would not do,
+// as a seam that shapes the body takes in more on one of its sides. Pieces without
+// levels, as the two halves of a sleeve, are compared by the angle of the grain to
+// the straight line between the seam's ends, laid on each other as for sewing; but
+// only where the seam runs along the grain rather than across it. The
+// halves of one piece agree by their making.
+func (g *Garment) GrainPairs() []GrainPair {
+	var out []GrainPair
+	for _, s := range g.Seams {
+		a, b, err := g.Walks(g.JoinOf(s))
+		if err != nil {
+			continue
+		}
+		seen := map[[2]*Piece]bool{}
+		for _, span := range AllowancesAlong(a, b) {
+			p, q := span.A.Piece, span.B.Piece
+			if seen[[2]*Piece{p, q}] || p == q || p.CutOn != q.CutOn || len(p.Grain) != 2 || len(q.Grain) != 2 {
+				continue
+			}
+			seen[[2]*Piece{p, q}] = true
+			if off, ok := g.grainsApart(a.runOf(span.A), b.runOf(span.B)); ok {
+				out = append(out, GrainPair{s, p, q, off})
+			}
+		}
+	}
+	return out
+}
+
+func (w *Walk) runOf(e *Edge) Run {
+	for _, r := range w.Runs {
+		if r.Edge == e {
+			return r
+		}
+	}
+	return Run{}
+}
+
+// alongGrain is how far, in degrees, a seam may run from the grain and still run
+// along it.
+const alongGrain = 45
+
+// grainsApart is the angle between the grains of two runs that are laid on each
+// other.
+func (g *Garment) grainsApart(a, b Run) (off float64, ok bool) {
+	if !a.Edge.Piece.Drawn() || !b.Edge.Piece.Drawn() {
+		return 0, false
+	}
+	p, q := a.Edge.Piece, b.Edge.Piece
+	levelled := func(p *Piece) bool { return !p.OwnLevels && len(g.Levels) > 0 || len(p.LevelsAt) > 0 }
+	if levelled(p) != levelled(q) {
+		return 0, false
+	}
+	if levelled(p) {
+		first, second := p.grainAngle(), q.grainAngle()
+		if !TurnedOver(a, b) { // side by side, one of the two drawings is turned over
+			second = -second
+		}
+		return math.Abs(halfTurn(first - second)), true
+	}
+	first, second := a.grainAgainst(), b.grainAgainst()
+	return math.Abs(halfTurn(first - second)), math.Abs(first) < alongGrain && math.Abs(second) < alongGrain
+}
+
+// grainAngle is the angle of the piece's grain to the level, in degrees.
+func (p *Piece) grainAngle() float64 {
+	along := p.Grain[1].Sub(p.Grain[0])
+	return math.Atan2(along.Y, along.X) * 180 / math.Pi
+}
+
+// grainAgainst is the angle from the straight line between the run's ends to its
+// piece's grain, in degrees above -90 up to 90, positive towards the cloth.
+func (r Run) grainAgainst() float64 {
+	along := r.Edge.Path.At(r.To).Sub(r.Edge.Path.At(r.From))
+	grain := r.Edge.Piece.Grain[1].Sub(r.Edge.Piece.Grain[0])
+	angle := math.Atan2(along.Cross(grain), along.Dot(grain)) * 180 / math.Pi
+	region, err := r.Edge.Piece.Region()
+	// With y downward a positive turn is to the right, where the cloth of a
+	// clockwise outline lies.
+	if err == nil && region.Clockwise() == r.Backward() {
+		angle = -angle
+	}
+	return halfTurn(angle)
+}
+
+// halfTurn brings an angle between lines, which have no direction, to above -90 up
+// to 90.
+func halfTurn(degrees float64) float64 {
+	return degrees - 180*math.Ceil((degrees-90)/180)
+}
