@@ -1,0 +1,198 @@
+package faults
+
+import (
+	"math/rand/v2"
+	"strings"
+
+	"understitch/cmd/corpus/internal/sheet"
+)
+
+// Fault is a kind of fault.
+type Fault struct {
+	Name string // what went wrong, in a few words
+	Rule string // the rule that must find it
+	// Plant puts it into a garment and returns the address of the thing at
+	// fault. It reports false, and changes nothing, where the garment has no
+	// place for it.
+	Plant func(p *Planter) (subject string, ok bool)
+}
+
+// All are all kinds of fault, in a fixed order.
+func All() []Fault {
+	var out []Fault
+	for _, family := range [][]Fault{layers, seams, darts, notches, allowances, closures, fit, draft} {
+		out = append(out, family...)
+	}
+	return out
+}
+
+// Planter is a garment in which a fault is to be planted, and chance.
+type Planter struct {
+	*rand.Rand
+	*sheet.Garment
+}
+
+// spot is an edge of the garment.
+type spot struct {
+	address string
+	layer   *sheet.Layer
+	piece   *sheet.Piece
+	edge    *sheet.Edge
+}
+
+// spots are the edges that suit.
+func (p *Planter) spots(suits func(spot) bool) []spot {
+	var out []spot
+	for _, l := range p.Layers {
+		for _, piece := range l.Pieces {
+			for _, e := range piece.Edges {
+				if s := (spot{l.Name + "." + piece.Name + "." + e.Name, l, piece, e}); suits(s) {
+					out = append(out, s)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// spot is one of the edges that suit.
+func (p *Planter) spot(suits func(spot) bool) (spot, bool) { return one(p, p.spots(suits)) }
+
+// one picks one of a list.
+func one[T any](p *Planter, list []T) (T, bool) {
+	if len(list) == 0 {
+		var none T
+		return none, false
+	}
+	return list[p.IntN(len(list))], true
+}
+
+// by is a length from low to high, to a tenth of a millimetre.
+func (p *Planter) by(low, high float64) float64 {
+	return low + float64(p.IntN(int((high-low)*10)+1))/10
+}
+
+// sign is 1 or -1.
+func (p *Planter) sign() float64 { return float64(2*p.IntN(2) - 1) }
+
+func (s spot) drawn() bool { return s.edge.Form != sheet.Tape }
+
+// stitch reports whether the piece is drawn on its stitch line.
+func (s spot) stitch() bool { return s.drawn() && s.piece.Drawn != "cut" }
+
+func (s spot) hem() bool { return s.edge.Finish != "" && s.edge.Name == "hem" }
+
+// next is the edge drawn after this one, before the one drawn before it.
+func (s spot) next() *sheet.Edge   { return s.neighbour(1) }
+func (s spot) before() *sheet.Edge { return s.neighbour(-1) }
+
+func (s spot) neighbour(by int) *sheet.Edge {
+	n := len(s.piece.Edges)
+	for i, e := range s.piece.Edges {
+		if e == s.edge {
+			return s.piece.Edges[(i+by+n)%n]
+		}
+	}
+	return nil
+}
+
+// notches are the notches on the edge.
+func (s spot) notches() []*sheet.Notch {
+	var out []*sheet.Notch
+	for _, n := range s.piece.Notches {
+		if n.On == s.edge.Name {
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+// notch is the address of a notch of the piece.
+func (s spot) notch(n *sheet.Notch) string {
+	return s.layer.Name + "." + s.piece.Name + ".notch." + n.Name
+}
+
+func (s spot) pieceAddress() string { return s.layer.Name + "." + s.piece.Name }
+
+// plainSeam is the seam that joins the whole edge to another whole edge, or nil.
+func (p *Planter) plainSeam(address string) *sheet.Seam {
+	for _, s := range p.Seams {
+		if len(s.A) != 1 || len(s.B) != 1 || s.A[0].From != "" || s.A[0].Edge == s.B[0].Edge {
+			continue
+		}
+		if s.A[0].Edge == address || s.B[0].Edge == address {
+			return s
+		}
+	}
+	return nil
+}
+
+// sewn are edges in plain seams without ease.
+func (p *Planter) sewn(s spot) bool {
+	seam := p.plainSeam(s.address)
+	return seam != nil && seam.Ease == nil
+}
+
+// sharing is the share in which a layer shares the edge, whole, and whether it
+// is the inner one of the layers; nil where there is none.
+func (p *Planter) sharing(address string) (share *sheet.Share, inner bool) {
+	for _, s := range p.Shares {
+		for i, side := range [][]sheet.Stretch{s.Outer, s.Inner} {
+			for _, st := range side {
+				if st.Edge == address && st.From == "" {
+					return s, i == 1
+				}
+			}
+		}
+	}
+	return nil, false
+}
+
+// altered reports whether an alteration moves the edge.
+func (p *Planter) altered(address string) *sheet.Alter {
+	for _, a := range p.Alters {
+		for _, e := range a.Edges {
+			if e == address {
+				return a
+			}
+		}
+	}
+	return nil
+}
+
+func (p *Planter) closed(address string) bool {
+	for _, c := range p.Closures {
+		if c.A.Edge == address || c.B.Edge == address {
+			return true
+		}
+	}
+	return false
+}
+
+// move moves one of an edge's points.
+func move(e *sheet.Edge, i int, dx, dy float64) { e.Pts[i] = e.Pts[i].By(dx, dy) }
+
+// moveKnot moves a knot of a curve with the handles on either side of it.
+func moveKnot(e *sheet.Edge, i int, dx, dy float64) {
+	for j := max(i-1, 0); j <= min(i+1, len(e.Pts)-1); j++ {
+		move(e, j, dx, dy)
+	}
+}
+
+// base is a point at the base size.
+func base(p sheet.Pt) (x, y float64) { return p.X.Base(), p.Y.Base() }
+
+func seamAddress(s *sheet.Seam) string   { return "seam." + s.Name }
+func shareAddress(s *sheet.Share) string { return "share." + s.Name }
+
+// nestOf is the nest in which a piece is the inner one.
+func (p *Planter) nestOf(piece string) *sheet.Nest {
+	for _, n := range p.Nests {
+		if n.Inner == piece {
+			return n
+		}
+	}
+	return nil
+}
+
+func lastName(address string) string { return address[strings.LastIndexByte(address, '.')+1:] }

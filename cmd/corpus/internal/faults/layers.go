@@ -1,0 +1,245 @@
+package faults
+
+import (
+	"math"
+
+	"understitch/cmd/corpus/internal/sheet"
+)
+
+var layers = []Fault{
+	{"a shared edge bent on one layer", "shared-edge", bendShared},
+	{"a shared edge longer on one layer", "shared-edge", lengthenShared},
+	{"a notch on a shared edge moved on one layer", "shared-edge", moveSharedNotch},
+	{"a notch on a shared edge missing on one layer", "shared-edge", loseSharedNotch},
+	{"a notch on a shared edge of another kind", "shared-edge", changeSharedNotch},
+	{"an inner point out by 2 mm", "inner-within-outer", innerOut},
+	{"an inner point out between the levels", "inner-within-outer", innerBulges},
+	{"an inner piece too narrow", "inner-within-outer", innerIn},
+	{"a dart twice as deep on the outer layer", "layer-girth", shellTight},
+	{"a dart let out on the outer layer alone", "suppression", shellLoose},
+	{"a lining that hangs too low", "hem-drop", liningLow},
+}
+
+func (p *Planter) sharedInner(s spot) bool {
+	share, inner := p.sharing(s.address)
+	return share != nil && inner && share.Match != "eased"
+}
+
+// bendShared moves both handles of a stretch of the inner edge sideways.
+func bendShared(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool {
+		share, _ := p.sharing(s.address)
+		return p.sharedInner(s) && share.Match == "identical" && s.edge.Form == sheet.Curve
+	})
+	if !ok {
+		return "", false
+	}
+	n := len(s.edge.Pts)
+	x0, y0 := base(s.edge.Pts[n-4])
+	x1, y1 := base(s.edge.Pts[n-1])
+	chord := math.Hypot(x1-x0, y1-y0)
+	off := p.sign() * p.by(4, 8)
+	for _, i := range []int{n - 3, n - 2} {
+		move(s.edge, i, off*(y1-y0)/chord, -off*(x1-x0)/chord)
+	}
+	share, _ := p.sharing(s.address)
+	return shareAddress(share), true
+}
+
+func lengthenShared(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return p.sharedInner(s) && s.edge.Form == sheet.Tape })
+	if !ok {
+		return "", false
+	}
+	s.edge.Length = s.edge.Length.Plus(p.sign() * p.by(2, 5))
+	share, _ := p.sharing(s.address)
+	return shareAddress(share), true
+}
+
+// sharedNotch is a notch of the inner layer along a shared edge.
+func (p *Planter) sharedNotch() (spot, *sheet.Notch, bool) {
+	s, ok := p.spot(func(s spot) bool { return p.sharedInner(s) && len(s.notches()) > 0 })
+	if !ok {
+		return s, nil, false
+	}
+	n, _ := one(p, s.notches())
+	return s, n, n.At != nil
+}
+
+func moveSharedNotch(p *Planter) (string, bool) {
+	s, n, ok := p.sharedNotch()
+	if !ok {
+		return "", false
+	}
+	*n.At = n.At.Plus(p.sign() * p.by(3, 5))
+	share, _ := p.sharing(s.address)
+	return shareAddress(share), true
+}
+
+func loseSharedNotch(p *Planter) (string, bool) {
+	s, n, ok := p.sharedNotch()
+	if !ok {
+		return "", false
+	}
+	drop(s.piece, n)
+	share, _ := p.sharing(s.address)
+	return shareAddress(share), true
+}
+
+func changeSharedNotch(p *Planter) (string, bool) {
+	s, n, ok := p.sharedNotch()
+	if !ok {
+		return "", false
+	}
+	otherKind(n)
+	share, _ := p.sharing(s.address)
+	return shareAddress(share), true
+}
+
+// clearing is a level at which a nest asks for a clearance, with what lies there.
+type clearing struct {
+	nest  *sheet.Nest
+	asked sheet.LevelRange
+	spot  spot
+	outer *sheet.Edge
+	index int
+}
+
+// clearings are the places where inner pieces have a knot at a level and lie in
+// outer ones from one and the same centre.
+func (p *Planter) clearings() []clearing {
+	var out []clearing
+	for _, s := range p.spots(func(s spot) bool { return len(s.edge.At) > 0 }) {
+		nest := p.nestOf(s.pieceAddress())
+		if nest == nil {
+			continue
+		}
+		piece := p.Piece(nest.Outer)
+		outer := piece.Edge(s.edge.Name)
+		if outer == nil || piece.Fold != s.piece.Fold || s.edge.Name == "princess" {
+			continue
+		}
+		for _, asked := range nest.Clearance {
+			i, ok := s.edge.At[asked.Level]
+			if j, also := outer.At[asked.Level]; ok && also && i == j {
+				out = append(out, clearing{nest, asked, s, outer, i})
+			}
+		}
+	}
+	return out
+}
+
+// set moves the knot so that the clearance is so much.
+func (c clearing) set(clearance float64) {
+	outer, _ := base(c.outer.Pts[c.index])
+	inner, _ := base(c.spot.edge.Pts[c.index])
+	moveKnot(c.spot.edge, c.index, outer-inner-clearance, 0)
+}
+
+// paperClearings are the widths of inner paper pieces.
+func (p *Planter) paperClearing() (*sheet.Nest, sheet.LevelRange, *sheet.Num, sheet.Num, bool) {
+	nest, ok := one(p, p.Nests)
+	if !ok || len(p.Piece(nest.Inner).Width) == 0 {
+		return nil, sheet.LevelRange{}, nil, sheet.Num{}, false
+	}
+	asked, _ := one(p, nest.Clearance)
+	var inner *sheet.Num
+	var outer sheet.Num
+	for i := range p.Piece(nest.Inner).Width {
+		if w := &p.Piece(nest.Inner).Width[i]; w.Level == asked.Level {
+			inner, outer = &w.At, p.Piece(nest.Outer).Width[i].At
+		}
+	}
+	return nest, asked, inner, outer, inner != nil
+}
+
+func (p *Planter) clear(off func(r sheet.Range) float64) (string, bool) {
+	if c, ok := one(p, p.clearings()); ok {
+		c.set(off(c.asked.Range))
+		return "nest." + c.nest.Name, true
+	}
+	nest, asked, inner, outer, ok := p.paperClearing()
+	if !ok {
+		return "", false
+	}
+	*inner = outer.Plus(-off(asked.Range))
+	return "nest." + nest.Name, true
+}
+
+func innerOut(p *Planter) (string, bool) {
+	return p.clear(func(r sheet.Range) float64 { return *r.Low - p.by(2, 3.5) })
+}
+
+func innerIn(p *Planter) (string, bool) {
+	return p.clear(func(r sheet.Range) float64 { return *r.High + p.by(2, 4) })
+}
+
+// innerBulges lets the inner side swell half-way between two levels.
+func innerBulges(p *Planter) (string, bool) {
+	var list []clearing
+	for _, c := range p.clearings() {
+		if c.index >= 6 && c.spot.layer.Name != "foundation" {
+			list = append(list, c)
+		}
+	}
+	c, ok := one(p, list)
+	if !ok {
+		return "", false
+	}
+	out := *c.asked.Range.High + p.by(4, 7)
+	move(c.spot.edge, c.index-1, out, 0)
+	move(c.spot.edge, c.index-2, out, 0)
+	return "nest." + c.nest.Name, true
+}
+
+func (p *Planter) backDart() (*sheet.Dart, bool) {
+	shell := p.Layer("shell")
+	if p.Layer("foundation") == nil {
+		return nil, false
+	}
+	return shell.Pieces[len(shell.Pieces)-1].Darts[0], true
+}
+
+func shellTight(p *Planter) (string, bool) {
+	d, ok := p.backDart()
+	if !ok {
+		return "", false
+	}
+	d.Intake = d.Intake.Plus(p.by(24, 30))
+	return "level.waist", true
+}
+
+func shellLoose(p *Planter) (string, bool) {
+	d, ok := p.backDart()
+	if !ok {
+		return "", false
+	}
+	d.Intake = d.Intake.Plus(-p.by(12, 18))
+	return "foundation", true
+}
+
+// liningLow lets a lining's hem sink at the centre.
+func liningLow(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool {
+		return s.edge.Name == "hem" && s.edge.Finish == "hem" && s.layer.Side == "inner" && s.piece.Drawn == "" && p.nestOf(s.pieceAddress()) != nil
+	})
+	if !ok {
+		return "", false
+	}
+	nest := p.nestOf(s.pieceAddress())
+	outer := p.Piece(nest.Outer).Edge("centre")
+	inner := s.piece.Edge("centre")
+	drop := p.by(4, 15)
+	if s.edge.Form == sheet.Tape {
+		inner.Length = outer.Length.Plus(-drop)
+		return "nest." + nest.Name, true
+	}
+	_, shellHem := base(outer.Pts[0])
+	_, hem := base(inner.Pts[0])
+	n := len(s.edge.Pts)
+	for _, i := range []int{n - 2, n - 1} {
+		move(s.edge, i, 0, shellHem-hem-drop)
+	}
+	move(inner, 0, 0, shellHem-hem-drop)
+	return "nest." + nest.Name, true
+}

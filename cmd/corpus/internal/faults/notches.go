@@ -1,0 +1,118 @@
+package faults
+
+import (
+	"slices"
+
+	"understitch/cmd/corpus/internal/sheet"
+)
+
+var notches = []Fault{
+	{"a notch moved 3 mm", "notch-match", moveNotch(3.2, 5)},
+	{"a notch moved 2 mm", "notch-match", moveNotch(1.8, 2.6)},
+	{"a missing notch", "notch-match", loseNotch},
+	{"a notch of another kind", "notch-match", changeNotch},
+	{"a notch off its line", "notch-on-line", notchOff},
+	{"a notch left on the line before the alteration", "notch-on-line", notchLeft},
+	{"a notch cut too deep", "notch-depth", notchDeep},
+}
+
+func drop(piece *sheet.Piece, n *sheet.Notch) {
+	piece.Notches = slices.DeleteFunc(piece.Notches, func(o *sheet.Notch) bool { return o == n })
+}
+
+func otherKind(n *sheet.Notch) {
+	if n.Kind == "" {
+		n.Kind = "double"
+	} else {
+		n.Kind = ""
+	}
+}
+
+// seamNotch is a notch on a plain seam of which the place is stated so.
+func (p *Planter) seamNotch(suits func(spot, *sheet.Notch) bool) (spot, *sheet.Notch, bool) {
+	type notched struct {
+		spot
+		n *sheet.Notch
+	}
+	var list []notched
+	for _, s := range p.spots(func(s spot) bool { return p.plainSeam(s.address) != nil }) {
+		for _, n := range s.notches() {
+			if suits(s, n) {
+				list = append(list, notched{s, n})
+			}
+		}
+	}
+	c, ok := one(p, list)
+	return c.spot, c.n, ok
+}
+
+func any_(spot, *sheet.Notch) bool { return true }
+
+func moveNotch(low, high float64) func(p *Planter) (string, bool) {
+	return func(p *Planter) (string, bool) {
+		s, n, ok := p.seamNotch(func(_ spot, n *sheet.Notch) bool { return n.At != nil })
+		if !ok {
+			return "", false
+		}
+		*n.At = n.At.Plus(p.sign() * p.by(low, high))
+		return seamAddress(p.plainSeam(s.address)), true
+	}
+}
+
+func loseNotch(p *Planter) (string, bool) {
+	s, n, ok := p.seamNotch(any_)
+	if !ok {
+		return "", false
+	}
+	drop(s.piece, n)
+	return seamAddress(p.plainSeam(s.address)), true
+}
+
+func changeNotch(p *Planter) (string, bool) {
+	s, n, ok := p.seamNotch(any_)
+	if !ok {
+		return "", false
+	}
+	otherKind(n)
+	return seamAddress(p.plainSeam(s.address)), true
+}
+
+// atKnot are notches at a level where their edge has a knot.
+func atKnot(s spot, n *sheet.Notch) bool {
+	_, ok := s.edge.At[n.Level]
+	return ok
+}
+
+func notchOff(p *Planter) (string, bool) {
+	s, n, ok := p.seamNotch(atKnot)
+	if !ok {
+		return "", false
+	}
+	point := s.edge.Pts[s.edge.At[n.Level]].By(p.by(1.5, 4), 0)
+	n.Point, n.Level = &point, ""
+	return s.notch(n), true
+}
+
+// notchLeft states the place of a notch by a point of the draft, which an
+// alteration has since moved away from.
+func notchLeft(p *Planter) (string, bool) {
+	s, n, ok := p.seamNotch(func(s spot, n *sheet.Notch) bool {
+		a := p.altered(s.address)
+		return a != nil && atKnot(s, n) && slices.ContainsFunc(a.Inward, func(f sheet.Figure) bool { return f.Name == n.Level && f.MM >= 1 })
+	})
+	if !ok {
+		return "", false
+	}
+	point := s.edge.Pts[s.edge.At[n.Level]]
+	n.Point, n.Level = &point, ""
+	return s.notch(n), true
+}
+
+func notchDeep(p *Planter) (string, bool) {
+	s, n, ok := p.seamNotch(any_)
+	if !ok {
+		return "", false
+	}
+	n.Depth = p.by(8, 14)
+	return s.notch(n), true
+}

@@ -1,0 +1,107 @@
+package tally
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"maps"
+	"slices"
+
+	"understitch/rules"
+)
+
+// Count is what came of a corpus.
+type Count struct {
+	Planted, Found    int
+	Missed            []Case // faults that the expected rule did not find
+	Twice             []Case // faults about which something else was said as well
+	Clean             int
+	Disturbed, Unread []Case // clean garments with an error or a warning; files that were not checked in full
+}
+
+// Of counts.
+func Of(cases []Case) Count {
+	var n Count
+	for _, c := range cases {
+		if len(c.Unread) > 0 {
+			n.Unread = append(n.Unread, c)
+		}
+		if c.Fault == "" {
+			n.Clean++
+			if slices.ContainsFunc(c.Findings, func(f Finding) bool { return f.Severity != rules.Note.String() }) {
+				n.Disturbed = append(n.Disturbed, c)
+			}
+			continue
+		}
+		n.Planted++
+		if c.Found() {
+			n.Found++
+		} else {
+			n.Missed = append(n.Missed, c)
+		}
+		if len(c.Further()) > 0 {
+			n.Twice = append(n.Twice, c)
+		}
+	}
+	return n
+}
+
+// Print writes the count, and for each kind of miss how often it came and where.
+func (n Count) Print(out io.Writer) {
+	p := func(format string, args ...any) { fmt.Fprintf(out, format+"\n", args...) }
+	p("planted faults           %6d", n.Planted)
+	p("  found by the rule      %6d  %s", n.Found, percent(n.Found, n.Planted))
+	p("  missed                 %6d", len(n.Missed))
+	p("  said more than once    %6d", len(n.Twice))
+	p("garments in order        %6d", n.Clean)
+	p("  with error or warning  %6d", len(n.Disturbed))
+	p("not checked in full      %6d", len(n.Unread))
+	n.list(p, "missed", n.Missed, func(c Case) []string {
+		return []string{fmt.Sprintf("%s (%s)", c.Rule, c.Fault)}
+	})
+	n.list(p, "said more than once", n.Twice, func(c Case) []string {
+		var out []string
+		for _, f := range c.Further() {
+			out = append(out, fmt.Sprintf("%s (%s): %s of a %s also gives %s %s", c.Rule, c.Fault, c.Subject, c.Kind, f.Rule, f.Subject))
+		}
+		return out
+	})
+	n.list(p, "in order, with error or warning", n.Disturbed, func(c Case) []string {
+		var out []string
+		for _, f := range c.Findings {
+			if f.Severity != rules.Note.String() {
+				out = append(out, fmt.Sprintf("%s %s of a %s: %s", f.Severity, f.Rule, c.Kind, f.Subject))
+			}
+		}
+		return out
+	})
+	n.list(p, "not checked in full", n.Unread, func(c Case) []string { return c.Unread[:1] })
+}
+
+// list groups cases and gives the first file of each group.
+func (n Count) list(p func(string, ...any), head string, cases []Case, groups func(Case) []string) {
+	if len(cases) == 0 {
+		return
+	}
+	times, first := map[string]int{}, map[string]string{}
+	for _, c := range cases {
+		for _, g := range groups(c) {
+			if times[g]++; first[g] == "" {
+				first[g] = c.File
+			}
+		}
+	}
+	p("\n%s:", head)
+	for _, g := range slices.SortedFunc(maps.Keys(times), func(a, b string) int {
+		return cmp.Or(cmp.Compare(times[b], times[a]), cmp.Compare(a, b))
+	}) {
+		p("%6d  %s  [%s]", times[g], g, first[g])
+	}
+}
+
+func percent(a, b int) string {
+	if b == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%.2f %%", 100*float64(a)/float64(b))
+}

@@ -1,0 +1,85 @@
+// Package tally runs the rules over a corpus and counts what they found of what
+// was planted.
+package tally
+
+import (
+	"context"
+	"runtime"
+	"slices"
+	"time"
+
+	"understitch/rules"
+	"understitch/rules/builtin"
+	"understitch/rules/inspect"
+)
+
+// Expect is what must be found in one file: one fault, or none.
+type Expect struct {
+	File    string `json:"file"`
+	Kind    string `json:"kind"`
+	Sizes   int    `json:"sizes"`
+	Fault   string `json:"fault,omitempty"` // empty for a garment that is in order
+	Rule    string `json:"rule,omitempty"`
+	Subject string `json:"subject,omitempty"`
+}
+
+// Finding is one finding, as far as it is counted.
+type Finding struct{ Rule, Subject, Key, Severity, Message string }
+
+// Case is one file with what was found in it.
+type Case struct {
+	Expect
+	Findings []Finding
+	Unread   []string
+}
+
+// Found reports whether the expected rule found the fault.
+func (c Case) Found() bool {
+	return slices.ContainsFunc(c.Findings, func(f Finding) bool { return f.Rule == c.Rule && f.Subject == c.Subject })
+}
+
+// Further are the findings beside the one expected: those of other rules or
+// about other things, and those of the same rule about the same thing over again.
+// Notes count only where they are of the kind of finding that was asked for.
+func (c Case) Further() []Finding {
+	var out []Finding
+	seen := false
+	for _, f := range c.Findings {
+		if f.Rule == c.Rule && f.Subject == c.Subject && !seen {
+			seen = true
+			continue
+		}
+		if f.Severity != rules.Note.String() {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// Run checks the files of a folder and returns a case for each expectation.
+func Run(dir string, expected []Expect) ([]Case, error) {
+	engine, err := rules.New(builtin.Rules())
+	if err != nil {
+		return nil, err
+	}
+	in := &inspect.Inspector{Engine: engine}
+	var files []string
+	for _, e := range expected {
+		files = append(files, dir+"/"+e.File)
+	}
+	reports, err := in.Files(context.Background(), files, inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC), Jobs: runtime.GOMAXPROCS(0), Lean: true})
+	if err != nil {
+		return nil, err
+	}
+	cases := make([]Case, len(expected))
+	for i, r := range reports {
+		cases[i] = Case{Expect: expected[i]}
+		for _, d := range r.Diagnostics {
+			cases[i].Unread = append(cases[i].Unread, d.Summary+" "+d.Detail)
+		}
+		for _, f := range r.Result.Findings {
+			cases[i].Findings = append(cases[i].Findings, Finding{f.Rule.Name, f.Subject, f.Key, f.Severity.String(), f.Message})
+		}
+	}
+	return cases, nil
+}
