@@ -45,22 +45,52 @@ type RoomAt struct {
 // Room is how much more the outer layer measures round.
 func (r RoomAt) Room() float64 { return r.Outer - r.Inner }
 
-// Rooms are the levels at which two layers both close round the body, from the
-// top down, with the girths of both.
+// Rooms are the levels at which two layers can be compared all round, from the
+// top down: both close round the body there, or, as with a lining that is turned
+// out with its shell and closes by it, nests lay every piece of the one in the
+// other, and the widths of the pieces are added.
 func (g *Garment) Rooms(outer, inner *Layer) []RoomAt {
 	var out []RoomAt
 	for _, l := range g.LevelsDown() {
-		round, err := g.Girth(outer, l)
-		if err != nil {
-			continue
+		round, errOuter := g.Girth(outer, l)
+		within, errInner := g.Girth(inner, l)
+		if errOuter == nil && errInner == nil {
+			out = append(out, RoomAt{l, round, within})
+		} else if r, ok := g.nestedRoom(outer, inner, l); ok {
+			out = append(out, r)
 		}
-		within, err := g.Girth(inner, l)
-		if err != nil {
-			continue
-		}
-		out = append(out, RoomAt{l, round, within})
 	}
 	return out
+}
+
+// nestedRoom adds up the widths of two layers' pieces, where nests name each of
+// those that reach the level once.
+func (g *Garment) nestedRoom(outer, inner *Layer, l *Level) (RoomAt, bool) {
+	out, named := RoomAt{Level: l}, map[*Piece]bool{}
+	for _, n := range g.NestsAt(outer, inner, l) {
+		for _, side := range []struct {
+			pieces Group
+			sum    *float64
+		}{{n.Outer, &out.Outer}, {n.Inner, &out.Inner}} {
+			w, err := side.pieces.Width(l)
+			if err != nil {
+				return RoomAt{}, false
+			}
+			*side.sum += w.Net * side.pieces.Times()
+			for _, p := range side.pieces {
+				if named[p] {
+					return RoomAt{}, false
+				}
+				named[p] = true
+			}
+		}
+	}
+	for _, p := range slices.Concat(outer.Pieces, inner.Pieces) {
+		if p.Reaches(l) && !named[p] {
+			return RoomAt{}, false
+		}
+	}
+	return out, len(named) > 0
 }
 
 // NestsAt are the nests of two layers whose pieces both reach a level.

@@ -20,6 +20,7 @@ var ShrinkMatch = &rules.Rule{
 	Name:     "shrink-match",
 	Family:   "layers",
 	Severity: rules.Warning,
+	Settled:  true,
 	Doc: rules.Doc{
 		Title: "Layers that are sewn together shrink alike, or are washed before they are cut.",
 		Why: "A lining that shrinks more than its shell draws the edges up that they share at the first wash, and the shell " +

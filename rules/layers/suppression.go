@@ -26,7 +26,8 @@ var Suppression = &rules.Rule{
 		Why: "Layers seldom carry their shaping in the same places. When a dart is pinned deeper at a fitting, or a seam taken in, " +
 			"the other layer has to answer it by its own darts and seams. Where it does not, each layer still fits " +
 			"by itself, and the two pull on each other where they should lie together.",
-		How: "At each level that both layers close round, the inner girth is taken off the outer. How much that room changes from one " +
+		How: "At each level that both layers close round, or where nests lay every piece of the one in the other, the inner girth is taken " +
+			"off the outer. How much that room changes from one " +
 			"level to the next is the figure. A level along which the layers share an edge is left out: there they have one girth, and " +
 			"part below it as they may. What the clearances of the nests, or the eases of both layers, state differently " +
 			"at the two levels is allowed. Where another rule finds one of the levels at fault already, this one is silent there.",

@@ -18,6 +18,7 @@ func TestSuppression(t *testing.T) {
 	stated := []string{"level \"bust\"  { y = 0 }\nlevel \"waist\" { y = 18 }",
 		body + "level \"bust\" {\n y = 0\n body = body.bust\n}\nlevel \"waist\" {\n y = 18\n body = body.waist\n}",
 		`side = "outer"`, "side = \"outer\"\n  ease = { bust = [3, 5], waist = [6, 8] }", `side = "inner"`, "side = \"inner\"\n  ease = { bust = [1, 3], waist = [1, 3] }"}
+	open := []string{`seam "lining-side" { join = [lining.front.side, lining.back.side] }`, ""}
 	for _, c := range []struct {
 		name   string
 		change []string
@@ -36,7 +37,9 @@ func TestSuppression(t *testing.T) {
 		{"eases of both layers that say so", stated, "", nil},
 		{"the ease finds the waist already", append(stated, "waist = [6, 8]", "waist = [4, 5]"), "", nil},
 		{"the inner larger at the waist: layer-girth's", []string{"[18, 18]", "[20, 18]", "[18, 18]", "[20, 18]"}, "", nil},
-		{"a lining that is open", []string{`seam "lining-side" { join = [lining.front.side, lining.back.side] }`, ""}, "", nil},
+		{"a lining that is open", open, "", nil},
+		{"a lining that is open, laid piece on piece", open, nest("{ bust = [0, null] }"), map[string]float64{"bust to waist": 28}},
+		{"laid piece on piece, as is stated", open, nest("{ bust = [0, 0.5], waist = [1, 1.5] }"), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			result := look(t, Suppression, change(t, suppressionBad, c.change...)+c.more)
