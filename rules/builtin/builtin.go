@@ -65,6 +65,7 @@ func Rules() []*rules.Rule {
 		&draft.OutlineCrossing,
 		&draft.AlterationPartner,
 		&draft.MirrorPair,
+		&draft.SizeStep,
 
 		&waivers.Current,
 	}
