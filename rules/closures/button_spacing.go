@@ -27,7 +27,7 @@ var ButtonSpacing = &rules.Rule{
 		Why: "A front gapes between two buttons that stand either side of the bust or the waist, an uneven row is seen from " +
 			"the back of the house, and a button that lies across the edge pulls out of its hole.",
 		How: "The gaps between neighbouring buttons are compared. Where the bust level or the waist level, by what the wearer measures " +
-			"there, crosses the closure, a button must lie near it, along the stitch line with darts closed. The first and the last stand clear " +
+			"there, crosses the closure, a button must lie near it, along the stitch line with darts closed; only then is evenness judged. The first and the last stand clear " +
 			"of the closure's ends by a share of the diameter, and the edge runs on by as much past the buttons' centre. What a spec " +
 			"does not state is not judged. A buttonhole is as long as the button's diameter and thickness together.",
 		Fix: "Fix a button at the bust and one at the waist and divide what lies between; move the ends of the closure or take " +
@@ -64,8 +64,9 @@ func buttonSpacing(p *rules.Pass, c *model.Closure) {
 	if len(b.buttons) == 0 {
 		return
 	}
-	b.even()
-	b.levels()
+	if !b.levels() {
+		b.even() // else the row is divided anew in any case
+	}
 	b.room()
 }
 
@@ -89,7 +90,8 @@ func (b *buttoning) even() {
 	}})
 }
 
-func (b *buttoning) levels() {
+// levels reports whether a level that needs a button lacks one.
+func (b *buttoning) levels() (lacking bool) {
 	for _, l := range b.Garment.LevelsDown() {
 		if !strains(l) {
 			continue
@@ -104,6 +106,7 @@ func (b *buttoning) levels() {
 				nearest = place
 			}
 		}
+		lacking = lacking || math.Abs(nearest-at) > b.Limit("level")
 		b.AtMost(math.Abs(nearest-at), "level", rules.Say{
 			Key: l.Name, Related: []rules.Related{{Message: "the level " + l.Name, Place: l.Place}},
 			Message: func() string {
@@ -112,6 +115,7 @@ func (b *buttoning) levels() {
 			},
 		})
 	}
+	return lacking
 }
 
 // strains reports whether a level is one at which a front gapes without a

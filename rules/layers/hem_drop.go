@@ -1,8 +1,10 @@
 package layers
 
 import (
+	"cmp"
 	_ "embed"
 	"fmt"
+	"slices"
 
 	"understitch/model"
 	"understitch/rules"
@@ -25,7 +27,7 @@ var HemDrop = &rules.Rule{
 			"forgotten when the shell is shortened.",
 		How: "Where both pieces of a nest have an edge finished as hem, the edges that run down to the hems are measured from the " +
 			"lowest level that crosses both, or from the edge at their upper end that the layers share; else the hems' heights in " +
-			"the draft are compared. Edges belong together by their names, or by where they are drawn. A lining " +
+			"the draft are compared. The least figure counts. Edges belong together by their names, or by where they are drawn. A lining " +
 			"that is sewn to its shell's hem is not judged: its pleat may hang lower than its edge.",
 		Fix: "Shorten the inner piece at the hem, or lengthen the outer one, all along; or say by a seam or a share that the lining " +
 			"is sewn to the hem.",
@@ -45,18 +47,27 @@ func hemDrop(p *rules.Pass, n *model.Nest) {
 		p.Cannot(err, rules.Say{})
 		return
 	}
-	for _, d := range drops {
-		p.AtLeast(d.Drop, p.Limit("least"), rules.Say{
-			Key: d.Inner.Address(), Place: d.Inner.Place,
-			Related: []rules.Related{{Message: d.Outer.Address() + " runs down to the outer hem", Place: d.Outer.Place}},
-			Message: func() string {
-				return fmt.Sprintf("%s ends %s the hem of %s along %s, %s; it is to end at least %s above it. Shorten %s at the hem by %s, all along, or lengthen %s.",
-					d.Inner.Piece.Address(), aboveOrBelow(p, d.Drop), d.Outer.Piece.Address(), d.Inner.Address(), d.From, p.Show(p.Limit("least")),
-					d.Inner.Piece.Address(), p.Show(p.Limit("least")-d.Drop), d.Outer.Piece.Address())
-			},
-		})
+	if len(drops) == 0 {
+		p.NothingHere()
+		return
 	}
-	p.NothingHere() // no hems, or all of them judged
+	least := slices.MinFunc(drops, func(a, b model.HemDrop) int { return cmp.Compare(a.Drop, b.Drop) })
+	say := rules.Say{Place: least.Inner.Place, Related: []rules.Related{
+		{Message: least.Outer.Address() + " runs down to the outer hem", Place: least.Outer.Place},
+	}}
+	for _, d := range drops {
+		if d != least {
+			say.Related = append(say.Related, rules.Related{
+				Message: fmt.Sprintf("along %s it ends %s the outer hem", d.Inner.Address(), aboveOrBelow(p, d.Drop)), Place: d.Inner.Place,
+			})
+		}
+	}
+	say.Message = func() string {
+		asked, inner, outer := p.Limit("least"), least.Inner.Piece.Address(), least.Outer.Piece.Address()
+		return fmt.Sprintf("%s ends %s the hem of %s along %s, %s; it is to end at least %s above it. Shorten %s at the hem by %s, all along, or lengthen %s.",
+			inner, aboveOrBelow(p, least.Drop), outer, least.Inner.Address(), least.From, p.Show(asked), inner, p.Show(asked-least.Drop), outer)
+	}
+	p.AtLeast(least.Drop, p.Limit("least"), say)
 }
 
 func aboveOrBelow(p *rules.Pass, drop float64) string {

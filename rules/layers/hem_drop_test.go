@@ -9,7 +9,6 @@ import (
 // The sides fall 40 cm while they go 3 cm out, and 39.2 cm while 0.9 cm (closed
 // form).
 func TestHemDrop(t *testing.T) {
-	const side, centre = "lining.front.side", "lining.front.centre"
 	for _, c := range []struct {
 		name   string
 		change []string
@@ -18,16 +17,16 @@ func TestHemDrop(t *testing.T) {
 		reason string
 		passed int
 	}{
-		{"8 mm above", nil, "", map[string]float64{side: 9.02, centre: 8}, "", 0},
-		{"below the shell", []string{"59.2", "60.5", "59.2", "60.5", "59.2", "60.5", "59.2", "60.5"}, "", map[string]float64{side: -3.98, centre: -5}, "", 0},
-		{"three quarters of an inch", []string{"59.2", "58.1", "59.2", "58.1", "59.2", "58.1", "59.2", "58.1"}, "", nil, "", 2},
+		{"8 mm above", nil, "", map[string]float64{"": 8}, "", 0},
+		{"below the shell", []string{"59.2", "60.5", "59.2", "60.5", "59.2", "60.5", "59.2", "60.5"}, "", map[string]float64{"": -5}, "", 0},
+		{"three quarters of an inch", []string{"59.2", "58.1", "59.2", "58.1", "59.2", "58.1", "59.2", "58.1"}, "", nil, "", 1},
 		{"sewn to the shell's hem", nil, "seam \"hems\" { join = [shell.front.hem, lining.front.hem] }\n", nil, "", 0},
 		{"sharing the shell's hem", nil, "share \"hems\" {\n outer = shell.front.hem\n inner = lining.front.hem\n}\n", nil, "", 0},
 		{"no hem to the lining", []string{"[24.4, 59.2], [0, 59.2]]\n      finish = \"hem\"", "[24.4, 59.2], [0, 59.2]]\n      finish = \"felled\""}, "", nil, "", 0},
 		{"no level that crosses both", []string{`level "hip"   { y = 20 }`, "", `level "waist" { y = 0 }`, ""}, "",
-			map[string]float64{side: 8, centre: 8}, "", 0},
+			map[string]float64{"": 8}, "", 0},
 		{"an edge of another name, drawn beside it", []string{"edge \"side\"  { line", "edge \"flank\" { line"}, "",
-			map[string]float64{side: 9.02, centre: 8}, "", 0},
+			map[string]float64{"": 8}, "", 0},
 		{"drafted by itself", []string{"  piece \"front\" {\n    fold = centre\n    edge \"waist\" { line = [[0, 0], [18, 0]] }\n    edge \"side\"  { line",
 			"  piece \"front\" {\n    fold = centre\n    levels = {}\n    edge \"waist\" { line = [[0, 0], [18, 0]] }\n    edge \"side\"  { line"}, "", nil,
 			"no level crosses both shell.front.centre and lining.front.centre, and the layers share no edge above them, from which to measure down to the hems", 0},
@@ -43,6 +42,11 @@ func TestHemDrop(t *testing.T) {
 			require.Equal(t, map[string]string{"": c.reason}, reasons(result.NotPossible))
 		})
 	}
+	found := look(t, HemDrop, hemDropBad).Findings[0]
+	require.Equal(t, "lining.front ends 8 mm above the hem of shell.front along lining.front.centre, measured from the hip level; it is to end at least "+
+		"1.9 cm above it. Shorten lining.front at the hem by 1.1 cm, all along, or lengthen shell.front.", found.Message)
+	require.Len(t, found.Related, 2)
+	require.Equal(t, "along lining.front.side it ends 9 mm above the outer hem", found.Related[1].Message)
 }
 
 // Paper pieces are measured from a notch that carries the level's name, and from
@@ -93,13 +97,13 @@ nest "back" {
 }
 `
 	result := look(t, HemDrop, src)
-	requireKeyed(t, map[string]float64{"lining.back.centre": 15, "lining.back.side": 14}, result.Findings)
+	requireKeyed(t, map[string]float64{"": 14}, result.Findings)
 	require.Empty(t, result.NotPossible)
-	messages := map[string]string{}
-	for _, f := range result.Findings {
-		messages[f.Key] = f.Message
-	}
-	require.Equal(t, "lining.back ends 1.5 cm above the hem of shell.back along lining.back.centre, measured from lining.back.waist, which the layers "+
-		"share; it is to end at least 1.9 cm above it. Shorten lining.back at the hem by 4 mm, all along, or lengthen shell.back.", messages["lining.back.centre"])
-	require.Contains(t, messages["lining.back.side"], "measured from the hip level")
+	require.Contains(t, result.Findings[0].Message, "along lining.back.side, measured from the hip level")
+	require.Equal(t, "along lining.back.centre it ends 1.5 cm above the outer hem", result.Findings[0].Related[1].Message)
+
+	// Without the notches there is only the shared waist to measure from.
+	result = look(t, HemDrop, change(t, src, "notch \"hip\"", "notch \"low\"", "notch \"hip\"", "notch \"low\""))
+	requireKeyed(t, map[string]float64{"": 15}, result.Findings)
+	require.Contains(t, result.Findings[0].Message, "measured from lining.back.waist, which the layers share")
 }

@@ -9,7 +9,7 @@ layer "foundation" {
 
   piece "front" {
     fold = centre
-    edge "top"      { line = [[0, 0], [12, 0]] }
+    edge "top"      { line = [[0, 0], [6, 0], [12, 0]] }
     edge "princess" { line = [[12, 0], [12, 30]] }
     edge "hem"      { line = [[12, 30], [0, 30]] }
     edge "centre"   { line = [[0, 30], [0, 0]] }

@@ -29,7 +29,7 @@ layer "lining" {
   piece "front" {
     fold = centre
     edge "waist" { line = [[0, 0], [18, 0]] }
-    edge "side"  { line = [[18, 0], [23.5, 20], [24.4, 59.2]] } # want hem-drop warning 9mm
+    edge "side"  { line = [[18, 0], [23.5, 20], [24.4, 59.2]] }
     edge "hem" {
       line   = [[24.4, 59.2], [0, 59.2]]
       finish = "hem"
