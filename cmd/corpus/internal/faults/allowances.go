@@ -1,11 +1,15 @@
 package faults
 
+import "understitch/cmd/corpus/internal/wardrobe"
+
 var allowances = []Fault{
 	{"an allowance off by 2 mm on one side of a seam", "allowance-match", seamAllowance},
 	{"an allowance off on one layer of a shared edge", "allowance-match", sharedAllowance},
 	{"a hem's allowance off by 2 mm", "allowance-standard", hemAllowance},
 	{"a closure that needs more allowance", "allowance-closure", closureAllowance},
 	{"an allowance on a fold", "allowance-fold", foldAllowance},
+	{"a cut line drawn too far out", "allowance-drawn", cutLineOff},
+	{"a bend too tight for its allowance", "allowance-room", tightBend},
 }
 
 func seamAllowance(p *Planter) (string, bool) {
@@ -57,5 +61,33 @@ func foldAllowance(p *Planter) (string, bool) {
 	}
 	by := p.by(5, 15)
 	s.edge.Allowance = &by
+	return s.pieceAddress(), true
+}
+
+// cutLineOff moves the end of a cut line that is drawn beside its stitch line.
+func cutLineOff(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.edge.CutLine != nil })
+	if !ok {
+		return "", false
+	}
+	last := len(s.edge.CutLine) - 1
+	s.edge.CutLine[last] = s.edge.CutLine[last].By(0, -p.by(1.5, 3))
+	return s.address, true
+}
+
+// tightBend draws a leg line into the corner, its elastic as much longer.
+func tightBend(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.edge.Name == "leg" })
+	if !ok || len(p.Elastics) == 0 {
+		return "", false
+	}
+	before := wardrobe.Length(s.edge)
+	a, d := s.edge.Pts[0], s.edge.Pts[3]
+	x, y := base(a)
+	x1, y1 := base(d)
+	s.edge.Pts[1] = a.By(-0.97*(x-x1), 0.97*(x-x1)*9/60)
+	s.edge.Pts[2] = d.By(3*(y1-y)/100, -0.97*(y1-y))
+	e := p.Elastics[0]
+	e.Length = e.Length.Plus((wardrobe.Length(s.edge) - before) * 0.88)
 	return s.pieceAddress(), true
 }

@@ -8,6 +8,10 @@ import (
 var closures = []Fault{
 	{"a tape that is cut through metal", "tape-cut", hitMetal},
 	{"one edge of a closure longer", "closure-edges", closureLonger},
+	{"two halves of a tape out of step", "tape-pair", otherHalf},
+	{"a zip that is not in stock", "zip-length", noZip},
+	{"a button out of its row", "button-spacing", buttonOff},
+	{"too little past the buttons", "button-spacing", extensionShort},
 }
 
 // misses reports whether a tape cannot be cut so long, by at least a little.
@@ -77,4 +81,66 @@ func closureLonger(p *Planter) (string, bool) {
 		return "closure." + c.Name, true
 	}
 	return "", false
+}
+
+func (p *Planter) closure(kind string) (*sheet.Closure, bool) {
+	for _, c := range p.Closures {
+		if c.Kind == kind {
+			return c, true
+		}
+	}
+	return nil, false
+}
+
+// otherHalf takes the second half of another make, with a pitch a little off.
+func otherHalf(p *Planter) (string, bool) {
+	c, ok := p.closure("tape")
+	if !ok {
+		return "", false
+	}
+	for _, t := range wardrobe.House().Tapes {
+		if t.Name == c.Tape {
+			other := *t
+			other.Name = "other-make"
+			other.Pitch += p.sign() * p.by(0.1, 0.2)
+			p.Tapes = append(p.Tapes, &other)
+		}
+	}
+	c.OtherTape = "other-make"
+	return "closure." + c.Name, true
+}
+
+func noZip(p *Planter) (string, bool) {
+	c, ok := p.closure("zip")
+	if !ok {
+		return "", false
+	}
+	piece, e := p.Edge(c.A.Edge)
+	length := wardrobe.Length(e)
+	for _, n := range piece.Notches {
+		if n.Name == "zip" {
+			at := n.At.Base()
+			length = min(at, length-at)
+		}
+	}
+	c.Stock = []float64{length - p.by(40, 60), length*0.97 - p.by(3, 20), length + p.by(3, 20)}
+	return "closure." + c.Name, true
+}
+
+func buttonOff(p *Planter) (string, bool) {
+	c, ok := p.closure("button")
+	if !ok || len(c.Buttons) < 4 {
+		return "", false
+	}
+	c.Buttons[1+p.IntN(len(c.Buttons)-2)] += p.sign() * p.by(3, 8)
+	return "closure." + c.Name, true
+}
+
+func extensionShort(p *Planter) (string, bool) {
+	c, ok := p.closure("button")
+	if !ok {
+		return "", false
+	}
+	c.Extension = c.Diameter*0.75 - p.by(1, 4)
+	return "closure." + c.Name, true
 }

@@ -5,6 +5,8 @@ import "understitch/cmd/corpus/internal/sheet"
 var draft = []Fault{
 	{"an outline with a gap", "outline-closed", openOutline},
 	{"an outline that crosses itself", "outline-crossing", loop},
+	{"a pair that is not mirrored", "mirror-pair", notMirrored},
+	{"an alteration that the other side lacks", "alteration-partner", halfAltered},
 	{"a waiver of a fault that is not there", "waiver-current", waiveNothing},
 }
 
@@ -42,4 +44,26 @@ func waiveNothing(p *Planter) (string, bool) {
 	at := seamAddress(p.plainSeam(s.address))
 	p.Waivers = append(p.Waivers, sheet.Waiver{Rule: "seam-walk", At: at, Reason: "eased in by hand"})
 	return at, true
+}
+
+func notMirrored(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.piece.Cut == 2 })
+	if !ok {
+		return "", false
+	}
+	s.piece.Mirrored = "false"
+	return s.pieceAddress(), true
+}
+
+// halfAltered alters one side of a lining's seam only, by little.
+func halfAltered(p *Planter) (string, bool) {
+	a, ok := one(p, p.Alters)
+	if !ok {
+		return "", false
+	}
+	for i := range a.Inward {
+		a.Inward[i].MM = min(a.Inward[i].MM, 1)
+	}
+	a.Edges = a.Edges[:len(a.Edges)-1]
+	return "alter." + a.Name, true
 }

@@ -12,8 +12,8 @@ type Fault struct {
 	Name string // what went wrong, in a few words
 	Rule string // the rule that must find it
 	// Plant puts it into a garment and returns the address of the thing at
-	// fault. It reports false, and changes nothing, where the garment has no
-	// place for it.
+	// fault. It reports false where the garment has no place for it, and must
+	// then be thrown away.
 	Plant func(p *Planter) (subject string, ok bool)
 }
 
@@ -177,6 +177,20 @@ func moveKnot(e *sheet.Edge, i int, dx, dy float64) {
 	for j := max(i-1, 0); j <= min(i+1, len(e.Pts)-1); j++ {
 		move(e, j, dx, dy)
 	}
+}
+
+// split parts the last stretch of a curve in the middle, without changing it
+// (de Casteljau, 1959), and gives the place of the new knot.
+func split(e *sheet.Edge) int {
+	n := len(e.Pts)
+	half := func(a, b sheet.Pt) sheet.Pt {
+		return sheet.Pt{X: a.X.Times(0.5).Add(b.X.Times(0.5)), Y: a.Y.Times(0.5).Add(b.Y.Times(0.5))}
+	}
+	a, b, c, d := e.Pts[n-4], e.Pts[n-3], e.Pts[n-2], e.Pts[n-1]
+	ab, bc, cd := half(a, b), half(b, c), half(c, d)
+	abc, bcd := half(ab, bc), half(bc, cd)
+	e.Pts = append(append([]sheet.Pt(nil), e.Pts[:n-3]...), ab, abc, half(abc, bcd), bcd, cd, d)
+	return n - 1
 }
 
 // base is a point at the base size.

@@ -5,6 +5,9 @@ import "understitch/cmd/corpus/internal/sheet"
 var fit = []Fault{
 	{"an ease out of its range", "body-ease", missEase},
 	{"a crotch too long", "tape-measure", crotchLong},
+	{"an elastic too short", "elastic-ratio", elasticShort},
+	{"a bone as long as its channel", "bone-length", boneLong},
+	{"measures of two bodies", "body-plausible", otherBody},
 }
 
 // missEase asks for more ease than the layer has.
@@ -41,4 +44,39 @@ func crotchLong(p *Planter) (string, bool) {
 	move(gusset, 1, 0, by)
 	move(centre, 0, 0, by)
 	return "measure." + m.Name, true
+}
+
+func elasticShort(p *Planter) (string, bool) {
+	e, ok := one(p, p.Elastics)
+	if !ok {
+		return "", false
+	}
+	e.Length = e.Length.Times(p.by(7, 8) / 10)
+	return "elastic." + e.Name, true
+}
+
+func boneLong(p *Planter) (string, bool) {
+	b, ok := one(p, p.Bones)
+	if !ok {
+		return "", false
+	}
+	b.Length += p.by(3, 12)
+	return "bone." + b.Name, true
+}
+
+// otherBody mistakes the crotch length, from which nothing is drafted here.
+func otherBody(p *Planter) (string, bool) {
+	if len(p.Measures) > 0 {
+		return "", false
+	}
+	p.HouseSizes = false
+	by := p.sign() * p.by(100, 150)
+	for _, b := range p.Bodies {
+		for i := range b {
+			if b[i].Name == "total_crotch_length" {
+				b[i].MM += by
+			}
+		}
+	}
+	return "garment", true
 }

@@ -4,10 +4,12 @@ import (
 	"math"
 
 	"understitch/cmd/corpus/internal/sheet"
+	"understitch/cmd/corpus/internal/wardrobe"
 )
 
 var layers = []Fault{
 	{"a shared edge bent on one layer", "shared-edge", bendShared},
+	{"the end of a shared edge turned on one layer", "shared-edge", turnShared},
 	{"a shared edge longer on one layer", "shared-edge", lengthenShared},
 	{"a notch on a shared edge moved on one layer", "shared-edge", moveSharedNotch},
 	{"a notch on a shared edge missing on one layer", "shared-edge", loseSharedNotch},
@@ -15,17 +17,24 @@ var layers = []Fault{
 	{"an inner point out by 2 mm", "inner-within-outer", innerOut},
 	{"an inner point out between the levels", "inner-within-outer", innerBulges},
 	{"an inner piece too narrow", "inner-within-outer", innerIn},
-	{"a dart twice as deep on the outer layer", "layer-girth", shellTight},
+	{"a dart too deep on the outer layer", "layer-girth", shellTight},
 	{"a dart let out on the outer layer alone", "suppression", shellLoose},
 	{"a lining that hangs too low", "hem-drop", liningLow},
+	{"a lining that shrinks", "shrink-match", shrinking},
+	{"a cloth that does not stretch", "layer-stretch", stiff},
+	{"a layer with no room to go round the inner", "turn-of-cloth", thick},
 }
+
+// unnoticed is by how much a side may become longer, in mm, without the seam
+// being at fault as well.
+const unnoticed = 1.2
 
 func (p *Planter) sharedInner(s spot) bool {
 	share, inner := p.sharing(s.address)
 	return share != nil && inner && share.Match != "eased"
 }
 
-// bendShared moves both handles of a stretch of the inner edge sideways.
+// bendShared moves the middle of a stretch of the inner edge sideways.
 func bendShared(p *Planter) (string, bool) {
 	s, ok := p.spot(func(s spot) bool {
 		share, _ := p.sharing(s.address)
@@ -38,10 +47,23 @@ func bendShared(p *Planter) (string, bool) {
 	x0, y0 := base(s.edge.Pts[n-4])
 	x1, y1 := base(s.edge.Pts[n-1])
 	chord := math.Hypot(x1-x0, y1-y0)
-	off := p.sign() * p.by(4, 8)
-	for _, i := range []int{n - 3, n - 2} {
-		move(s.edge, i, off*(y1-y0)/chord, -off*(x1-x0)/chord)
+	off := p.sign() * p.by(2.5, 5)
+	moveKnot(s.edge, split(s.edge), off*(y1-y0)/chord, -off*(x1-x0)/chord)
+	share, _ := p.sharing(s.address)
+	return shareAddress(share), true
+}
+
+// turnShared turns the end of the inner edge, so that its corner is another.
+func turnShared(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool {
+		share, _ := p.sharing(s.address)
+		return p.sharedInner(s) && share.Match == "identical" && s.edge.Form == sheet.Curve
+	})
+	if !ok {
+		return "", false
 	}
+	n := len(s.edge.Pts)
+	turn(s.edge, n-1, n-2, p.sign()*p.by(6, 12))
 	share, _ := p.sharing(s.address)
 	return shareAddress(share), true
 }
@@ -155,8 +177,9 @@ func (p *Planter) paperClearing() (*sheet.Nest, sheet.LevelRange, *sheet.Num, sh
 
 func (p *Planter) clear(off func(r sheet.Range) float64) (string, bool) {
 	if c, ok := one(p, p.clearings()); ok {
+		before := wardrobe.Length(c.spot.edge)
 		c.set(off(c.asked.Range))
-		return "nest." + c.nest.Name, true
+		return "nest." + c.nest.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
 	}
 	nest, asked, inner, outer, ok := p.paperClearing()
 	if !ok {
@@ -186,10 +209,13 @@ func innerBulges(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	out := *c.asked.Range.High + p.by(4, 7)
+	before := wardrobe.Length(c.spot.edge)
+	outer, _ := base(c.outer.Pts[c.index])
+	inner, _ := base(c.spot.edge.Pts[c.index])
+	out := (outer - inner + p.by(2, 3)) / 0.75 // the middle of the curve moves by three quarters
 	move(c.spot.edge, c.index-1, out, 0)
 	move(c.spot.edge, c.index-2, out, 0)
-	return "nest." + c.nest.Name, true
+	return "nest." + c.nest.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
 }
 
 func (p *Planter) backDart() (*sheet.Dart, bool) {
@@ -205,7 +231,13 @@ func shellTight(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	d.Intake = d.Intake.Plus(p.by(24, 30))
+	// Each of the two front panels has so much room, and the back as much and 4 mm.
+	front := func(layer string) float64 {
+		_, e := p.Edge(layer + ".centre-front.princess")
+		x, _ := base(e.Pts[e.At["waist"]])
+		return x
+	}
+	d.Intake = d.Intake.Plus(3*(front("shell")-front("foundation")) + 4 + p.by(1, 3))
 	return "level.waist", true
 }
 
@@ -214,7 +246,7 @@ func shellLoose(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	d.Intake = d.Intake.Plus(-p.by(12, 18))
+	d.Intake = d.Intake.Plus(-p.by(18, 21))
 	return "foundation", true
 }
 
@@ -242,4 +274,49 @@ func liningLow(p *Planter) (string, bool) {
 	}
 	move(inner, 0, 0, shellHem-hem-drop)
 	return "nest." + nest.Name, true
+}
+
+// ownCloth gives a layer's cloth other figures than the house has for it.
+func (p *Planter) ownCloth(l *sheet.Layer, change func(*sheet.Fabric)) {
+	for _, f := range wardrobe.House().Fabrics {
+		if f.Name == l.Fabric {
+			change(f)
+			p.Fabrics = append(p.Fabrics, f)
+		}
+	}
+}
+
+func shrinking(p *Planter) (string, bool) {
+	l := p.Layers[1]
+	if len(p.Shares) == 0 {
+		return "", false
+	}
+	by := p.by(2, 6)
+	p.ownCloth(l, func(f *sheet.Fabric) { f.ShrinkAcross, f.ShrinkLen = f.ShrinkAcross+by, f.ShrinkLen+by })
+	return l.Name, true
+}
+
+func stiff(p *Planter) (string, bool) {
+	l := p.Layer("brief")
+	if l == nil {
+		return "", false
+	}
+	p.ownCloth(l, func(f *sheet.Fabric) { f.Across = p.by(1, 4) })
+	return l.Name, true
+}
+
+// thick puts a thick cloth over a lining that is hardly narrower.
+func thick(p *Planter) (string, bool) {
+	if len(p.Measures) > 0 || p.Layers[1].Name != "lining" || p.Layers[0].Fabric != "barathea" {
+		return "", false
+	}
+	for _, n := range p.Nests {
+		for _, c := range n.Clearance {
+			if *c.Range.Low < 0 {
+				return "", false // a lining meant to be larger
+			}
+		}
+	}
+	p.ownCloth(p.Layers[0], func(f *sheet.Fabric) { f.Thickness = p.by(8, 9) })
+	return "level.hip", true
 }

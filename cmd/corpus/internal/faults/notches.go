@@ -13,6 +13,8 @@ var notches = []Fault{
 	{"a notch of another kind", "notch-match", changeNotch},
 	{"a notch off its line", "notch-on-line", notchOff},
 	{"a notch left on the line before the alteration", "notch-on-line", notchLeft},
+	{"a notch too near a corner", "notch-spacing", notchNear},
+	{"two seams notched alike", "notch-unique", notchedAlike},
 	{"a notch cut too deep", "notch-depth", notchDeep},
 }
 
@@ -115,4 +117,42 @@ func notchDeep(p *Planter) (string, bool) {
 	}
 	n.Depth = p.by(8, 14)
 	return s.notch(n), true
+}
+
+// notchNear puts a notch close to the lower end of a seam at the centre.
+func notchNear(p *Planter) (string, bool) {
+	for _, seam := range p.Seams {
+		a := seam.A[0]
+		if a.Edge != seam.B[0].Edge {
+			continue
+		}
+		piece, e := p.Edge(a.Edge)
+		at := sheet.N(p.by(3, 10))
+		if e.Form == sheet.Tape {
+			at = e.Length.Less(at)
+		}
+		n := &sheet.Notch{Name: "low", On: e.Name, At: &at, Depth: 4}
+		piece.Notches = append(piece.Notches, n)
+		return a.Edge[:len(a.Edge)-len(e.Name)] + "notch.low", true
+	}
+	return "", false
+}
+
+// notchedAlike gives a gown's side seam the notches of its princess seam.
+func notchedAlike(p *Planter) (string, bool) {
+	if p.Layer("foundation") == nil {
+		return "", false
+	}
+	for _, address := range []string{"shell.side-front", "shell.back"} {
+		piece := p.Piece(address)
+		piece.Notches = slices.DeleteFunc(piece.Notches, func(n *sheet.Notch) bool { return n.On == "side" })
+		for _, n := range []struct {
+			name string
+			at   float64
+		}{{"upper", 70}, {"lower", 255}} {
+			at := sheet.N(n.at)
+			piece.Notches = append(piece.Notches, &sheet.Notch{Name: n.name, On: "side", At: &at, Depth: 4})
+		}
+	}
+	return "seam.shell-side", true
 }

@@ -9,6 +9,8 @@ import (
 var seams = []Fault{
 	{"a seam side longer", "seam-walk", lengthen(3.6, 6)},
 	{"a seam side a little longer", "seam-walk", lengthen(2, 2.9)},
+	{"ease on the wrong side", "ease-side", easeWrong},
+	{"a grain line turned", "grain-match", turnGrain},
 	{"a hem that does not run on over the side seam", "seam-true", hemPeaks},
 	{"a bowed fold", "fold-straight", bowFold},
 	{"a hem not square to the fold", "fold-straight", hemAtFold},
@@ -162,4 +164,45 @@ func swapDart(p *Planter) (string, bool) {
 	}
 	d.At = sheet.N(to - from - d.At.Base())
 	return s.pieceAddress() + ".dart." + d.Name, true
+}
+
+// easeWrong makes the side that is to be eased in a little the shorter.
+func easeWrong(p *Planter) (string, bool) {
+	for _, s := range p.Seams {
+		if s.Ease == nil {
+			continue
+		}
+		_, first := p.Edge(s.A[0].Edge)
+		_, second := p.Edge(s.B[0].Edge)
+		if first.Form != sheet.Tape {
+			continue
+		}
+		range_ := sheet.Between(0, 3)
+		s.Ease = &range_
+		first.Length = second.Length.Plus(-p.by(0.7, 1.4))
+		return seamAddress(s), true
+	}
+	return "", false
+}
+
+// turnGrain turns the grain line of a piece that is sewn to another.
+func turnGrain(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return len(s.piece.Grain) == 2 && p.plainSeam(s.address) != nil })
+	if !ok {
+		return "", false
+	}
+	turnPts(s.piece.Grain, p.sign()*p.by(4, 9))
+	for _, seam := range p.Seams { // it is told with the first seam of the piece
+		for _, side := range []sheet.Stretch{seam.A[0], seam.B[0]} {
+			if piece, _ := p.Edge(side.Edge); piece == s.piece && seam.A[0].Edge != seam.B[0].Edge {
+				return seamAddress(seam), true
+			}
+		}
+	}
+	return "", false
+}
+
+func turnPts(pts []sheet.Pt, degrees float64) {
+	e := &sheet.Edge{Pts: pts}
+	turn(e, 0, 1, degrees)
 }

@@ -69,6 +69,7 @@ func file(i int, s Size, fault *faults.Fault) (File, error) {
 			e.Fault, e.Rule, e.Subject = fault.Name, fault.Rule, subject
 			g.Remark = "Planted: " + fault.Name + "; " + fault.Rule + " at " + subject + "."
 		}
+		wardrobe.Lay(g, r)
 		return File{g.Text(wardrobe.Hand(g, r)), e}, nil
 	}
 	return File{}, fmt.Errorf("no garment has a place for %q", fault.Name)

@@ -14,7 +14,8 @@ import (
 type Count struct {
 	Planted, Found    int
 	Missed            []Case // faults that the expected rule did not find
-	Twice             []Case // faults about which something else was said as well
+	Twice             []Case // faults about which another rule said something as well
+	Again             []Case // faults about which the same rule said more than one thing
 	Clean             int
 	Disturbed, Unread []Case // clean garments with an error or a warning; files that were not checked in full
 }
@@ -39,8 +40,12 @@ func Of(cases []Case) Count {
 		} else {
 			n.Missed = append(n.Missed, c)
 		}
-		if len(c.Further()) > 0 {
+		other, same := c.Further()
+		if len(other) > 0 {
 			n.Twice = append(n.Twice, c)
+		}
+		if len(same) > 0 {
+			n.Again = append(n.Again, c)
 		}
 	}
 	return n
@@ -52,20 +57,25 @@ func (n Count) Print(out io.Writer) {
 	p("planted faults           %6d", n.Planted)
 	p("  found by the rule      %6d  %s", n.Found, percent(n.Found, n.Planted))
 	p("  missed                 %6d", len(n.Missed))
-	p("  said more than once    %6d", len(n.Twice))
+	p("  by two rules           %6d", len(n.Twice))
+	p("  twice by one rule      %6d", len(n.Again))
 	p("garments in order        %6d", n.Clean)
 	p("  with error or warning  %6d", len(n.Disturbed))
 	p("not checked in full      %6d", len(n.Unread))
 	n.list(p, "missed", n.Missed, func(c Case) []string {
 		return []string{fmt.Sprintf("%s (%s)", c.Rule, c.Fault)}
 	})
-	n.list(p, "said more than once", n.Twice, func(c Case) []string {
-		var out []string
-		for _, f := range c.Further() {
-			out = append(out, fmt.Sprintf("%s (%s): %s of a %s also gives %s %s", c.Rule, c.Fault, c.Subject, c.Kind, f.Rule, f.Subject))
+	further := func(list func(Case) []Finding) func(Case) []string {
+		return func(c Case) []string {
+			var out []string
+			for _, f := range list(c) {
+				out = append(out, fmt.Sprintf("%s (%s) of a %s: also %s", c.Rule, c.Fault, c.Kind, f.Rule))
+			}
+			return out
 		}
-		return out
-	})
+	}
+	n.list(p, "by two rules", n.Twice, further(func(c Case) []Finding { other, _ := c.Further(); return other }))
+	n.list(p, "twice by one rule", n.Again, further(func(c Case) []Finding { _, same := c.Further(); return same }))
 	n.list(p, "in order, with error or warning", n.Disturbed, func(c Case) []string {
 		var out []string
 		for _, f := range c.Findings {

@@ -38,22 +38,22 @@ func (c Case) Found() bool {
 	return slices.ContainsFunc(c.Findings, func(f Finding) bool { return f.Rule == c.Rule && f.Subject == c.Subject })
 }
 
-// Further are the findings beside the one expected: those of other rules or
-// about other things, and those of the same rule about the same thing over again.
-// Notes count only where they are of the kind of finding that was asked for.
-func (c Case) Further() []Finding {
-	var out []Finding
+// Further are the findings beside the one expected: those of other rules, and
+// those of the same rule over again. Notes do not count, but for those of the
+// rule that was asked for.
+func (c Case) Further() (other, same []Finding) {
 	seen := false
 	for _, f := range c.Findings {
-		if f.Rule == c.Rule && f.Subject == c.Subject && !seen {
+		switch {
+		case f.Rule == c.Rule && f.Subject == c.Subject && !seen:
 			seen = true
-			continue
-		}
-		if f.Severity != rules.Note.String() {
-			out = append(out, f)
+		case f.Rule == c.Rule:
+			same = append(same, f)
+		case f.Severity != rules.Note.String():
+			other = append(other, f)
 		}
 	}
-	return out
+	return other, same
 }
 
 // Run checks the files of a folder and returns a case for each expectation.

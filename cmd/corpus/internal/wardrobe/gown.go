@@ -29,7 +29,7 @@ func gown(m *Maker) {
 	for _, piece := range []string{"centre-front", "side-front"} {
 		var room []sheet.LevelRange
 		for _, l := range m.Levels {
-			room = append(room, within(l.Name, 0, 9))
+			room = append(room, within(l.Name, d.room-1.5, d.room+1.5))
 		}
 		m.Nests = append(m.Nests, &sheet.Nest{Name: piece, Outer: "shell." + piece, Inner: "foundation." + piece, Clearance: room})
 	}

@@ -37,6 +37,10 @@ func Make(k Kind, name string, sizes int, r *rand.Rand) *sheet.Garment {
 	m.sized(1 + r.IntN(max(sizes, 1)))
 	k.Make(m)
 	m.wearers()
+	m.cutLines()
+	if m.IntN(4) == 0 {
+		m.stated()
+	}
 	return m.Garment
 }
 

@@ -1,0 +1,70 @@
+package wardrobe
+
+import (
+	"math/rand/v2"
+	"strings"
+
+	"understitch/cmd/corpus/internal/sheet"
+)
+
+// Lay lays the pieces out on the paper in one of several ways: as they were
+// drafted; turned over, so that the fold is on the right; or the backs beside
+// the fronts, perhaps further down, where they have levels of their own.
+func Lay(g *sheet.Garment, r *rand.Rand) {
+	if r.IntN(3) == 0 {
+		each(g, func(string) bool { return true }, func(p sheet.Pt) sheet.Pt { return sheet.Pt{X: p.X.Times(-1), Y: p.Y} })
+	}
+	if r.IntN(3) > 0 {
+		return
+	}
+	back := func(piece string) bool { return strings.HasSuffix(piece, "back") }
+	dx, dy := float64(450+10*r.IntN(20)), float64(10*r.IntN(2)*r.IntN(30))
+	each(g, back, func(p sheet.Pt) sheet.Pt { return p.By(dx, dy) })
+	if dy == 0 {
+		return
+	}
+	for _, l := range g.Layers {
+		for _, p := range l.Pieces {
+			if !back(p.Name) || len(p.Edges) == 0 || p.Edges[0].Form == sheet.Tape || p.NoLevels {
+				continue
+			}
+			for _, level := range g.Levels {
+				p.Levels = append(p.Levels, sheet.Figure{Name: level.Name, MM: level.Y.Base() + dy})
+			}
+		}
+	}
+}
+
+// each moves the points of the pieces that suit.
+func each(g *sheet.Garment, suits func(piece string) bool, to func(sheet.Pt) sheet.Pt) {
+	all := func(pts []sheet.Pt) {
+		for i := range pts {
+			pts[i] = to(pts[i])
+		}
+	}
+	one := func(p *sheet.Pt) *sheet.Pt {
+		if p == nil {
+			return nil
+		}
+		moved := to(*p)
+		return &moved
+	}
+	for _, l := range g.Layers {
+		for _, p := range l.Pieces {
+			if !suits(p.Name) {
+				continue
+			}
+			all(p.Grain)
+			for _, e := range p.Edges {
+				all(e.Pts)
+				all(e.CutLine)
+			}
+			for _, d := range p.Darts {
+				d.Tip, d.Centre = one(d.Tip), one(d.Centre)
+			}
+			for _, n := range p.Notches {
+				n.Point = one(n.Point)
+			}
+		}
+	}
+}
