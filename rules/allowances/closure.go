@@ -30,7 +30,7 @@ var Closure = rules.Rule{
 		Bad: closureBad, Good: closureGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		{Name: "least", Value: leastForFastener, Unit: rules.Millimetres, Text: "the allowance a fastener needs where neither its closure nor the house says", Source: "common practice, no source: 2 to 2.5 cm for a zip at the centre back"},
+		{Name: "least", Value: leastForFastener, Unit: rules.Millimetres, Text: "the allowance a fastener needs where neither its closure nor the house says", Source: "3/4 inch at the centre back and any seam with a zip: Seam and hem allowances, mudmosh.com; metric habit is 2 to 2.5 cm: common practice, no source"},
 		{Name: "short", Value: 0.5, Unit: rules.Millimetres, Text: "how far an allowance may fall short of that", Source: pencil},
 	},
 	Each: rules.Closures(closure),

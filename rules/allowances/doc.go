@@ -56,7 +56,7 @@ func offStandard(g *model.Garment, e *model.Edge) float64 {
 
 // leastForFastener is what a closure needs where neither it nor the house says,
 // in millimetres.
-const leastForFastener = 20.0
+const leastForFastener = 19
 
 // need is the allowance that a closure's edges must have: what it states, else
 // the house's for closures, else the least.
