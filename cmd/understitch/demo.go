@@ -38,7 +38,7 @@ that is there already is overwritten.`,
 			if err != nil {
 				return err
 			}
-			return r.write(w, reports, false)
+			return r.write(w, reports, builtin.Rules(), false)
 		},
 	}
 	r.flags(cmd.Flags())

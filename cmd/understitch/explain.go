@@ -74,7 +74,7 @@ func explanation(r *rules.Rule, width int) string {
 		b.WriteString("\nLimits\n")
 	}
 	for _, l := range r.Limits {
-		text(fmt.Sprintf("%s = %s: %s. Source: %s", l.Name, limitText(l), l.Text, l.Source))
+		text(fmt.Sprintf("%s = %s: %s. Source: %s", l.Name, report.LimitText(l), l.Text, l.Source))
 	}
 	if r.Doc.House != "" {
 		example(&b, "The house file of both examples", r.Doc.House)

@@ -28,8 +28,13 @@ func (w *world) problem(d model.Diagnostic) {
 	if d.Severity != "error" {
 		what = d.Severity + ": "
 	}
-	fmt.Fprintf(w.stderr, "%s: %s%s\n", report.Clean(d.Place.String()), what, report.Clean(d.Summary))
+	w.say(d.Place.String() + ": " + what + d.Summary)
 	for line := range strings.Lines(d.Detail) {
-		fmt.Fprintf(w.stderr, "    %s\n", report.Clean(strings.TrimRight(line, "\n")))
+		w.say("    " + strings.TrimRight(line, "\n"))
 	}
+}
+
+// say writes a line to standard error, whatever stands in it.
+func (w *world) say(line string) {
+	fmt.Fprintln(w.stderr, report.Inert(report.Clean(line)))
 }

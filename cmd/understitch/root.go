@@ -40,7 +40,7 @@ func runIn(ctx context.Context, args []string, w *world) int {
 	case ctx.Err() != nil:
 		err = errors.New("stopped")
 	}
-	fmt.Fprintf(w.stderr, "understitch: %s\n", report.Clean(err.Error()))
+	w.say("understitch: " + err.Error())
 	return statusTrouble
 }
 
@@ -69,6 +69,7 @@ A garment is one file, NAME.garment.hcl. Begin with "understitch demo", or with
 	root.SetFlagErrorFunc(flagTrouble)
 	root.AddCommand(
 		newCheck(w),
+		newMerge(w),
 		newMeasure(w),
 		newRules(w),
 		newExplain(w),

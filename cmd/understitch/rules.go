@@ -96,21 +96,9 @@ func ruleLines(b *strings.Builder, engine *rules.Engine, settings *rules.Setting
 	}
 	row(r.Name, severity.String(), r.Doc.Title)
 	for _, l := range limits {
-		row("", "", l.Name+" = "+limitText(l)+", "+l.Text)
+		row("", "", l.Name+" = "+report.LimitText(l)+", "+l.Text)
 	}
 	if !house.IsZero() {
 		row("", "", "set in "+report.Clean(house.String()))
 	}
-}
-
-// limitText writes a limit with its unit.
-func limitText(l rules.Limit) string {
-	text := model.Decimal(l.Value, 3)
-	switch l.Unit {
-	case rules.Ratio:
-		return text
-	case rules.Degrees:
-		return text + "°"
-	}
-	return text + " " + string(l.Unit)
 }

@@ -28,7 +28,8 @@ func TestMain(m *testing.M) {
 // the exit status. Beside the usual commands they have
 //
 //	status N ARGS...      run understitch and assert its exit status
-//	schema NAME FILE      hold a JSON file (or stdout) against docs/NAME.schema.json
+//	schema NAME FILE      hold a JSON file (or stdout) against docs/NAME.schema.json,
+//	                      or, where NAME is sarif, against that of the standard
 //	sparse FILE MB        make a file of that size that takes no room
 //	nested FILE N         make a spec with so many brackets inside one another
 //	narrow FILE N         assert that no line takes more columns than that
@@ -44,6 +45,7 @@ func TestScripts(t *testing.T) {
 		UpdateScripts:       *update,
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("COLUMNS", "80")
+			env.Setenv("TESTDATA", filepath.Join(filepath.Dir(docs), "cmd", "understitch", "internal", "report", "testdata"))
 			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
@@ -118,7 +120,11 @@ func scriptSchema(ts *testscript.TestScript, neg bool, args []string, docs strin
 	if len(args) != 2 {
 		ts.Fatalf("usage: [!] schema NAME FILE")
 	}
-	compiled, err := jsonschema.NewCompiler().Compile(filepath.Join(docs, args[0]+".schema.json"))
+	file := filepath.Join(docs, args[0]+".schema.json")
+	if args[0] == "sarif" {
+		file = filepath.Join(ts.Getenv("TESTDATA"), "sarif-2.1.0-rtm.5.json")
+	}
+	compiled, err := jsonschema.NewCompiler().Compile(file)
 	ts.Check(err)
 	value, err := jsonschema.UnmarshalJSON(strings.NewReader(ts.ReadFile(args[1])))
 	ts.Check(err)

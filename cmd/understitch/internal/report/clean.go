@@ -25,3 +25,22 @@ func Clean(text string) string {
 		return r
 	}, text)
 }
+
+// command is an order to a CI system that takes them from the log of a job:
+// GitHub's and Azure's agents run what follows "##[", "##vso[" and the like
+// wherever it stands.
+var command = regexp.MustCompile(`##([A-Za-z]*\[)`)
+
+// Inert makes a line of text safe to stand in the log of a CI job: a name from
+// a spec must not be taken for an order, as "::" at the start of a line or "##["
+// would be. People read the same.
+func Inert(line string) string {
+	rest := strings.TrimLeft(line, " \t")
+	if strings.HasPrefix(rest, "::") {
+		line = line[:len(line)-len(rest)] + ": " + rest[1:]
+	}
+	return command.ReplaceAllString(line, "# #$1")
+}
+
+// tame makes a text fit for a line that machines read.
+func tame(text string) string { return Inert(Clean(text)) }

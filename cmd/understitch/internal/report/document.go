@@ -3,6 +3,7 @@ package report
 import (
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/inspect"
 )
 
 // Version is the version of the document's shape.
@@ -17,8 +18,12 @@ type Document struct {
 
 	// Least is the severity from which a finding keeps the cloth from being cut.
 	Least rules.Severity `json:"-"`
+	// Rules are those that were judged by, with their documentation.
+	Rules []*rules.Rule `json:"-"`
 	// Source gives the text of a file that findings point into, or nil.
 	Source func(file string) []byte `json:"-"`
+
+	inspected []*inspect.Report // what the garments were made from; none when read back
 }
 
 // Tool names the program that wrote the document.
@@ -31,7 +36,8 @@ type Tool struct {
 type Garment struct {
 	File        string             `json:"file"`
 	Name        string             `json:"garment"` // "" when the file could not be read
-	Title       string             `json:"-"`
+	Title       string             `json:"title,omitempty"`
+	Unit        string             `json:"unit,omitempty"` // the spec's own, in which people read its lengths
 	Sizes       []string           `json:"sizes"`
 	Complete    bool               `json:"complete"`
 	Findings    []Finding          `json:"findings"`
@@ -40,8 +46,6 @@ type Garment struct {
 	Passed      int                `json:"passed"`
 	Closest     []Close            `json:"closest"`
 	Diagnostics []model.Diagnostic `json:"diagnostics"`
-
-	unit model.Unit // the spec's own, in which people read its lengths
 }
 
 // Finding is one fault, over all the sizes it shows at.
@@ -59,13 +63,14 @@ type Finding struct {
 	Fingerprint string          `json:"fingerprint"`
 }
 
-// Figure is what was measured, against what. A finding without one leaves all
-// four out.
+// Figure is what was measured, against what. A finding without one leaves it
+// out whole.
 type Figure struct {
 	Measured float64 `json:"measured"`
 	Limit    float64 `json:"limit"`
 	Margin   float64 `json:"margin"` // room to spare, negative when broken
 	Unit     string  `json:"unit"`
+	Spread   float64 `json:"spread,omitempty"` // how far the figures of its sizes lie apart
 }
 
 // Waived is a finding that the spec accepts, and why.
@@ -92,6 +97,7 @@ type NotPossible struct {
 type Close struct {
 	Rule      string   `json:"rule"`
 	Subject   string   `json:"subject"`
+	Likewise  []string `json:"likewise,omitempty"` // others of which the rule says the very same
 	Sizes     []string `json:"sizes"`
 	WorstSize string   `json:"worst_size,omitempty"`
 	Figure

@@ -38,15 +38,22 @@ func says(a, b Finding) bool {
 }
 
 func (s *sheet) likewise(e entry) {
-	var places []string
-	for _, f := range e.likewise {
-		where := fmt.Sprintf("line %d", f.Range.Start.Line)
-		if f.Range.File != e.Range.File {
-			where = f.Range.String()
+	var places []word
+	for i, f := range e.likewise {
+		end := "),"
+		if i == len(e.likewise)-1 {
+			end = ")"
 		}
-		places = append(places, f.Subject+" ("+where+")")
+		line := fmt.Sprintf("line %d", f.Range.Start.Line)
+		if f.Range.File == e.Range.File {
+			places = append(places, words(f.Subject+" ("+line+end)...)
+			continue
+		}
+		places = append(places, words(f.Subject)...)
+		places = append(places, unbroken("("+f.Range.File))
+		places = append(places, words(line+end)...)
 	}
 	if len(places) > 0 {
-		s.entry("likewise", strings.Join(places, ", "))
+		s.entryOf("likewise", places)
 	}
 }

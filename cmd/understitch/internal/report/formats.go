@@ -21,5 +21,8 @@ func Formats() []Format {
 	return []Format{
 		{"text", "for reading at the table", writeText},
 		{"json", "for other programs; the schema is in docs/report.schema.json", writeJSON},
+		{"sarif", "SARIF 2.1.0, for code scanning and editors", writeSARIF},
+		{"junit", "JUnit XML, for CI servers that show tests", writeJUnit},
+		{"github", "marks on the lines of a change in a GitHub workflow", writeGitHub},
 	}
 }

@@ -27,9 +27,31 @@ func runeColumns(r rune) int {
 	return 1
 }
 
+// word is a part of a text that stands on one line. One that is whole, such as a
+// path, stays whole even where it is longer than the line: broken it could be
+// neither copied nor clicked.
+type word struct {
+	text  string
+	whole bool
+}
+
+// words takes a text apart at its spaces.
+func words(text string) []word {
+	var out []word
+	for _, w := range strings.Fields(Clean(text)) {
+		out = append(out, word{text: w})
+	}
+	return out
+}
+
+// unbroken is a file's name, or a place in a file, which is kept in one.
+func unbroken(text string) word { return word{Clean(text), true} }
+
 // Wrap breaks a text between words into lines of at most the given columns. A
 // word that is longer is broken where the line ends.
-func Wrap(text string, columns int) []string {
+func Wrap(text string, columns int) []string { return wrap(words(text), columns) }
+
+func wrap(words []word, columns int) []string {
 	columns = max(columns, 1)
 	var lines []string
 	line, used := "", 0
@@ -37,21 +59,21 @@ func Wrap(text string, columns int) []string {
 		lines = append(lines, line)
 		line, used = "", 0
 	}
-	for _, word := range strings.Fields(text) {
-		n := Columns(word)
+	for _, word := range words {
+		text, n := word.text, Columns(word.text)
 		if used > 0 && used+1+n > columns {
 			flush()
 		}
-		for n > columns {
-			head := fitting(word, columns)
+		for n > columns && !word.whole {
+			head := fitting(text, columns)
 			lines = append(lines, head)
-			word = word[len(head):]
-			n = Columns(word)
+			text = text[len(head):]
+			n = Columns(text)
 		}
 		if used > 0 {
 			line, used = line+" ", used+1
 		}
-		line, used = line+word, used+n
+		line, used = line+text, used+n
 	}
 	if used > 0 || len(lines) == 0 {
 		flush()

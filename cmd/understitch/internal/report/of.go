@@ -8,7 +8,6 @@ import (
 	"slices"
 	"strings"
 
-	"understitch/model"
 	"understitch/rules"
 	"understitch/rules/inspect"
 )
@@ -18,6 +17,7 @@ type Options struct {
 	Version string         // of the program
 	Least   rules.Severity // from which a finding keeps the cloth from being cut
 	Closest int            // how many of the passes with least room are listed
+	Rules   []*rules.Rule  // that the garments were judged by
 }
 
 // Of makes the document of inspected garments, in the order given.
@@ -27,6 +27,9 @@ func Of(reports []*inspect.Report, o Options) *Document {
 		Tool:     Tool{"understitch", o.Version},
 		Garments: make([]*Garment, 0, len(reports)),
 		Least:    o.Least,
+		Rules:    o.Rules,
+
+		inspected: reports,
 	}
 	sources := map[string][]byte{}
 	for _, r := range reports {
@@ -44,6 +47,7 @@ func garment(r *inspect.Report, closest int) *Garment {
 		File:        r.File,
 		Name:        r.Garment,
 		Title:       r.Title,
+		Unit:        r.Unit.Name,
 		Sizes:       list(r.Sizes),
 		Complete:    r.Complete(),
 		Findings:    []Finding{},
@@ -52,10 +56,6 @@ func garment(r *inspect.Report, closest int) *Garment {
 		Passed:      r.Result.Passed,
 		Closest:     []Close{},
 		Diagnostics: list(r.Diagnostics),
-		unit:        r.Unit,
-	}
-	if g.unit == (model.Unit{}) {
-		g.unit = model.Millimetre
 	}
 	for _, f := range r.Result.Findings {
 		g.Findings = append(g.Findings, g.finding(f))
@@ -73,20 +73,24 @@ func garment(r *inspect.Report, closest int) *Garment {
 	return g
 }
 
-// close lists the passes with least room left, of several alike on one thing
-// only one.
+// close lists the passes with least room left. Of those in which one rule says
+// the same of several things the first stands for all.
 func (g *Garment) close(passes []rules.Finding, most int) {
+	at := map[string]int{}
 	for _, f := range passes {
-		fig := figure(f.Outcome)
+		fig := figure(f)
 		if fig == nil || fig.untouched() {
 			continue
 		}
-		same := func(c Close) bool { return c.Rule == f.Rule.Name && c.Subject == f.Subject && c.Figure == *fig }
-		if len(g.Closest) == most {
-			return
-		}
-		if !slices.ContainsFunc(g.Closest, same) {
-			g.Closest = append(g.Closest, Close{f.Rule.Name, f.Subject, list(f.Sizes), f.Size, *fig})
+		c := Close{Rule: f.Rule.Name, Subject: f.Subject, Sizes: list(f.Sizes), WorstSize: f.Size, Figure: *fig}
+		said := strings.Join([]string{c.Rule, g.show(c.Margin, c.Unit), g.show(math.Abs(c.Measured), c.Unit), strings.Join(c.Sizes, "\x00")}, "\x00")
+		i, known := at[said]
+		switch {
+		case known && g.Closest[i].Subject != c.Subject:
+			g.Closest[i].Likewise = addTo(g.Closest[i].Likewise, c.Subject)
+		case !known && len(g.Closest) < most:
+			at[said] = len(g.Closest)
+			g.Closest = append(g.Closest, c)
 		}
 	}
 }
@@ -99,7 +103,7 @@ func (g *Garment) finding(f rules.Finding) Finding {
 		Message:     f.Message,
 		Sizes:       list(f.Sizes),
 		WorstSize:   f.Size,
-		Figure:      figure(f.Outcome),
+		Figure:      figure(f),
 		Range:       f.Place,
 		Related:     list(f.Related),
 		Mend:        f.Mend,
@@ -113,7 +117,7 @@ func (g *Garment) finding(f rules.Finding) Finding {
 
 // figure is an outcome's figure, nil where it has none that can be written
 // down: against a range without an end there is no room to tell.
-func figure(o rules.Outcome) *Figure {
+func figure(o rules.Finding) *Figure {
 	for _, v := range []float64{o.Measured, o.Limit, o.Margin} {
 		if math.IsInf(v, 0) || math.IsNaN(v) {
 			return nil
@@ -122,7 +126,7 @@ func figure(o rules.Outcome) *Figure {
 	if !o.Numeric {
 		return nil
 	}
-	return &Figure{o.Measured, o.Limit, o.Margin, string(o.Unit)}
+	return &Figure{o.Measured, o.Limit, o.Margin, string(o.Unit), o.Figures.High - o.Figures.Low}
 }
 
 // untouched reports whether all of the room is left: what is exactly as it is

@@ -14,23 +14,26 @@ import (
 type sheet struct {
 	w     io.Writer
 	err   error // the first that writing met
-	width int
+	width int   // of running text
+	room  int   // of what is not wrapped
 	color bool
 }
 
 const (
 	indent    = 4
 	tagColumn = 10
-	narrowest = 30 // below it wrapping makes things worse
+	narrowest = 30  // below it wrapping makes things worse
+	widest    = 100 // beyond it the eye does not find the next line
 )
 
 func newSheet(w io.Writer, look Look) *sheet {
-	return &sheet{w: w, width: max(look.Width, narrowest), color: look.Color}
+	room := max(look.Width, narrowest)
+	return &sheet{w: w, width: min(room, widest), room: room, color: look.Color}
 }
 
 func (s *sheet) line(text string) {
 	if s.err == nil {
-		_, s.err = io.WriteString(s.w, strings.TrimRight(text, " ")+"\n")
+		_, s.err = io.WriteString(s.w, Inert(strings.TrimRight(text, " "))+"\n")
 	}
 }
 
@@ -41,31 +44,40 @@ func (s *sheet) seam() {
 
 // plain writes a wrapped text from the left edge.
 func (s *sheet) plain(text string, paint ...color.Attribute) {
-	for _, l := range Wrap(Clean(text), s.width) {
+	s.flat(words(text), paint...)
+}
+
+func (s *sheet) flat(text []word, paint ...color.Attribute) {
+	for _, l := range wrap(text, s.width) {
 		s.line(s.paint(l, paint...))
 	}
 }
 
 // indented writes a wrapped text beneath a number or a heading.
 func (s *sheet) indented(text string) {
-	for _, l := range Wrap(Clean(text), s.width-indent) {
+	for _, l := range Wrap(text, s.width-indent) {
 		s.line(strings.Repeat(" ", indent) + l)
 	}
 }
 
 // entry writes a tag and its text.
 func (s *sheet) entry(tag, text string, paint ...color.Attribute) {
-	s.hang(strings.Repeat(" ", indent), tag, tagColumn, text, paint...)
+	s.entryOf(tag, words(text), paint...)
+}
+
+// entryOf writes a tag and a text that may have a path in it.
+func (s *sheet) entryOf(tag string, text []word, paint ...color.Attribute) {
+	s.hang(strings.Repeat(" ", indent), tag, text, paint...)
 }
 
 // hang writes lead and tag, and the text wrapped in the column after them.
-func (s *sheet) hang(lead, tag string, column int, text string, paint ...color.Attribute) {
+func (s *sheet) hang(lead, tag string, text []word, paint ...color.Attribute) {
 	tag = Clean(tag)
-	left := Columns(lead) + column
-	lines := Wrap(Clean(text), s.width-left)
-	gap := column - Columns(tag)
+	left := Columns(lead) + tagColumn
+	lines := wrap(text, s.width-left)
+	gap := tagColumn - Columns(tag)
 	if gap < 1 { // the tag is longer than its column
-		lines = Wrap(tag+" "+Clean(text), s.width-Columns(lead))
+		lines = wrap(append(words(tag), text...), s.width-Columns(lead))
 		for _, l := range lines {
 			s.line(lead + l)
 			lead = strings.Repeat(" ", left)

@@ -53,11 +53,11 @@ func shout(v Verdict) string {
 }
 
 func (s *sheet) garment(d *Document, g *Garment) {
-	title := g.File
+	title := []word{unbroken(g.File)}
 	if g.Title != "" {
-		title += ": " + g.Title
+		title = append([]word{unbroken(g.File + ":")}, words(g.Title)...)
 	}
-	s.plain(title, color.Bold)
+	s.flat(title, color.Bold)
 	about := count(g.Passed, "check", "checks") + " passed"
 	if len(g.Sizes) > 0 {
 		about += "; " + sizesText(g.Sizes)
@@ -86,7 +86,7 @@ func (s *sheet) garment(d *Document, g *Garment) {
 func (s *sheet) whichForbid(d *Document, entries []entry) {
 	var numbers []string
 	for i, e := range entries {
-		if severity, _ := rules.SeverityNamed(e.Severity); severity >= d.Least {
+		if d.forbids(e.Finding) {
 			numbers = append(numbers, fmt.Sprint(i+1))
 		}
 	}
@@ -111,10 +111,11 @@ func listed(sizes []string) string {
 func (s *sheet) unread(g *Garment) {
 	for _, diag := range g.Diagnostics {
 		where := fmt.Sprintf("line %d", diag.Place.Start.Line)
+		text := words(sentence(diag))
 		if diag.Place.File != g.File {
-			where = diag.Place.String()
+			where, text = "see", append([]word{unbroken(diag.Place.String())}, text...)
 		}
-		s.entry(where, sentence(diag), inkOf(diag.Severity)...)
+		s.entryOf(where, text, inkOf(diag.Severity)...)
 	}
 }
 
@@ -129,21 +130,21 @@ func sentence(d model.Diagnostic) string {
 
 func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 	lead := fmt.Sprintf("%2d  ", number)
-	s.hang(lead, strings.ToUpper(f.Severity), tagColumn, f.Subject+" ("+f.Rule+")", inkOf(f.Severity)...)
+	s.hang(lead, strings.ToUpper(f.Severity), words(f.Subject+" ("+f.Rule+")"), inkOf(f.Severity)...)
 	s.indented(f.Message)
 	if f.Figure != nil {
 		s.entry("figure", g.figureText(*f.Figure, ", where the limit is "))
 	}
-	if len(f.Sizes) > 1 || (len(f.Sizes) == 1 && len(g.Sizes) > 1) {
+	if g.sizesMatter(f.Finding) {
 		s.entry("shows in", sizesAndWorst(g, f.Finding))
 	}
-	s.entry("look at", f.Range.String())
+	s.entryOf("look at", []word{unbroken(f.Range.String())})
 	if d.Source != nil {
-		s.exactly(excerpt(d.Source(f.Range.File), f.Range, s.width-indent-tagColumn)...)
+		s.exactly(excerpt(d.Source(f.Range.File), f.Range, s.room-indent-tagColumn)...)
 	}
 	s.likewise(f)
 	for _, r := range f.Related {
-		s.entry("see also", r.Place.String()+" "+r.Message)
+		s.entryOf("see also", append(g.whereabouts(r.Place), words(r.Message)...))
 	}
 	if f.Mend != nil {
 		s.entry("put right", f.Mend.Title)
@@ -165,7 +166,7 @@ func sizesAndWorst(g *Garment, f Finding) string {
 	if len(f.Sizes) == len(g.Sizes) && len(f.Sizes) > 3 {
 		text = "all of them"
 	}
-	if len(f.Sizes) > 1 && f.WorstSize != "" && f.Figure != nil {
+	if len(f.Sizes) > 1 && f.WorstSize != "" && g.differ(f.Figure) {
 		text += "; worst in " + f.WorstSize
 	}
 	return text
@@ -178,12 +179,36 @@ func (s *sheet) closest(g *Garment) {
 	s.line("")
 	s.plain("Closest calls, of those that passed: room left, and where", color.Bold)
 	for _, c := range g.Closest {
-		text := fmt.Sprintf("%s (%s: %s", c.Subject, c.Rule, g.figureText(c.Figure, ", limit "))
-		if len(g.Sizes) > 1 && c.WorstSize != "" {
-			text += "; tightest in " + c.WorstSize
+		subject := c.Subject
+		if n := len(c.Likewise); n > 0 {
+			subject += fmt.Sprintf(" and %d more", n)
 		}
-		s.entry(g.show(c.Margin, c.Unit), text+")")
+		s.entry(g.show(c.Margin, c.Unit), subject+" ("+c.Rule+": "+g.closeText(c)+")")
 	}
+}
+
+// closeText is the figure of a close call, and the size it is of.
+func (g *Garment) closeText(c Close) string {
+	text := g.figureText(c.Figure, ", limit ")
+	if len(c.Sizes) > 1 && c.WorstSize != "" && g.differ(&c.Figure) {
+		text += "; tightest in " + c.WorstSize
+	}
+	return text
+}
+
+// differ reports whether the figures of the sizes differ by anything that can be
+// seen: where all are alike none is the worst.
+func (g *Garment) differ(f *Figure) bool {
+	return f != nil && g.show(f.Spread, f.Unit) != g.show(0, f.Unit)
+}
+
+// whereabouts are the words for a place: its line in the garment's own file,
+// which the heading names, or in another.
+func (g *Garment) whereabouts(p model.Place) []word {
+	if p.File == g.File {
+		return words(fmt.Sprintf("line %d, column %d:", p.Start.Line, p.Start.Column))
+	}
+	return append([]word{unbroken(p.File)}, words(fmt.Sprintf("line %d:", p.Start.Line))...)
 }
 
 func (s *sheet) waived(g *Garment) {
@@ -193,13 +218,9 @@ func (s *sheet) waived(g *Garment) {
 	s.line("")
 	s.plain("Looked at and accepted", color.Bold)
 	for _, w := range g.Waived {
-		reason := w.Waiver.Reason
-		if w.Waiver.Until != "" {
-			reason += " (until " + w.Waiver.Until + ")"
-		}
 		s.entry(w.Severity, w.Subject+" ("+w.Rule+")")
 		s.indented(w.Message)
-		s.entry("because", reason)
+		s.entry("because", w.Waiver.because())
 	}
 }
 
@@ -242,11 +263,19 @@ func (s *sheet) footing(d *Document) {
 	s.plain(Advice)
 }
 
+// own is the unit of the spec, millimetres where it is not known.
+func (g *Garment) own() model.Unit {
+	if unit, ok := model.UnitNamed(g.Unit); ok {
+		return unit
+	}
+	return model.Millimetre
+}
+
 // show writes a figure in its unit, lengths in the unit of the spec.
 func (g *Garment) show(v float64, unit string) string {
 	switch rules.Unit(unit) {
 	case rules.Millimetres:
-		return (&model.Garment{Unit: g.unit}).Show(v)
+		return (&model.Garment{Unit: g.own()}).Show(v)
 	case rules.Degrees:
 		return model.Decimal(v, 1) + "°"
 	case rules.Percent:
