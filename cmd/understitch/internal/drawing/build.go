@@ -71,17 +71,18 @@ type spot struct {
 	at, away curve.Point
 	line     *curve.Path // what the finding is about; nil for a point
 	reach    float64     // how far the tag hangs off, in points; 0 for as far as usual
+	told     bool        // the figure stands there already
 }
 
 // Sizes of panels in points: what the cloth takes at most, and the margins that
 // words and tags need beside it.
 const (
 	clothWide, clothHigh = 270.0, 520.0
-	marginLeft           = 58.0
-	marginRight          = 132.0
-	marginTop            = 46.0
+	marginLeft           = 44.0
+	marginRight          = 124.0
+	marginTop            = 30.0
 	marginBottom         = 40.0
-	stripWide            = 600.0
+	stripWide            = 430.0
 	smallestPoint        = 0.1 // millimetres
 )
 
@@ -118,18 +119,24 @@ func (b *board) finish() *Panel {
 		Max: b.room.Max.Add(curve.Point{X: marginRight * m, Y: marginBottom * m}),
 	}
 	if b.Kind == Strip || b.Kind == Taped {
-		box.Min.X, box.Max.X = b.room.Min.X-24*m, b.room.Max.X+86*m
-		box.Min.Y, box.Max.Y = b.room.Min.Y-34*m, b.room.Max.Y+34*m
+		box.Min.X, box.Max.X = b.room.Min.X-24*m, b.room.Max.X+40*m
+		box.Min.Y, box.Max.Y = b.room.Min.Y-26*m, b.room.Max.Y+26*m
 	}
 	for _, mark := range b.Marks {
 		if mark.Sign == Tag {
-			at := mark.At.Add(mark.Dir.Scale(mark.Reach * m))
-			out := curve.Point{X: 2 * TagSize * m, Y: 2 * TagSize * m}
-			box = box.Union(curve.Box{Min: at.Sub(out), Max: at.Add(out)})
+			box = box.Union(mark.tagRoom(m))
 		}
 	}
 	b.Box = box
+	b.Beside = [2]int{beside(b.room.Min.X-box.Min.X, m), beside(box.Max.X-b.room.Max.X, m)}
 	return b.Panel
+}
+
+// beside is how much of a margin is taken by words, in points: all but a
+// little air.
+func beside(margin, point float64) int {
+	const gap = 4
+	return int(max(margin/point-gap, 0))
 }
 
 func (b *board) put(m ...Mark) { b.Marks = append(b.Marks, m...) }

@@ -9,7 +9,7 @@ import (
 
 // kindWords are the class names of the kinds of mark.
 var kindWords = [...]string{
-	"stitch", "cut", "fold", "grain", "dart", "dart-tip", "notch", "level", "level-name", "level-width", "piece-name",
+	"stitch", "cut", "fold", "grain", "dart", "dart-tip", "notch", "level", "level-width", "piece-name",
 	"edge-name", "pair", "figure", "tape", "metal", "clear", "cut-end", "trouble", "found", "base", "connector",
 }
 

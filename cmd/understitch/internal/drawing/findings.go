@@ -142,7 +142,7 @@ func (b *board) tag(f Finding, s spot, figure bool) {
 		return
 	}
 	m := Mark{Kind: Found, Subject: f.Subject, At: s.at, Dir: s.away, Sign: Tag, Reach: s.reach, Severity: f.Severity, Numbers: []string{f.Number}}
-	if figure && f.Figure != "" {
+	if figure && !s.told && f.Figure != "" {
 		m.Text = []string{f.Figure}
 	}
 	if s.line != nil && s.line.Length() > 0 {
@@ -175,6 +175,23 @@ func (b *board) hang() {
 		b.tagged = append(b.tagged, m.At.Add(m.Dir.Scale(b.points(m.Reach))))
 	}
 	slices.SortStableFunc(b.Marks, func(a, c Mark) int { return depth(a) - depth(c) })
+}
+
+// tagRoom is about what a tag takes up, its figure included, where a point is so
+// many millimetres.
+func (m Mark) tagRoom(point float64) curve.Box {
+	at := m.At.Add(m.Dir.Scale(m.Reach * point))
+	out := curve.Point{X: 2 * TagSize * point, Y: 1.4 * TagSize * point}
+	box := curve.Box{Min: at.Sub(out), Max: at.Add(out)}
+	for _, text := range m.Text {
+		wide := (7.2*float64(len([]rune(text))) + TagSize) * point
+		if m.Dir.X < -0.3 {
+			box.Min.X -= wide
+		} else {
+			box.Max.X += wide
+		}
+	}
+	return box
 }
 
 func depth(m Mark) int {

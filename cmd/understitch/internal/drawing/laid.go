@@ -38,10 +38,10 @@ func (d *drawer) nest(n *model.Nest) {
 	}
 	b := d.board(Laid, n.Address(), title, room)
 	for _, p := range n.Outer {
-		d.piece(b, p, curve.Identity(), 0.4)
+		d.piece(b, p, curve.Identity(), 0.34)
 	}
 	for _, p := range n.Inner {
-		d.piece(b, p, frame, 0.56)
+		d.piece(b, p, frame, 0.62)
 	}
 	d.nestLevels(b, n, frame)
 	b.spot(n.Address(), spot{at: curve.Point{X: room.Max.X, Y: room.Min.Y}, away: curve.Point{X: 1}})

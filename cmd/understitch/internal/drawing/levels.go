@@ -24,7 +24,7 @@ func (r *rows) next(y float64) float64 {
 // nestLevels draws the levels at which the pieces of a nest are compared, what
 // both measure across and the room between them.
 func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
-	r := rows{least: b.points(2.2 * LineStep)}
+	r := rows{least: b.points(3.1 * LineStep)}
 	for _, l := range n.Compared(d.g) {
 		y, ok := n.Outer.LevelY(l)
 		if !ok {
@@ -35,9 +35,9 @@ func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
 			continue
 		}
 		row := r.next(y)
-		d.level(b, l, y, row, []string{"room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
+		d.level(b, l, y, row, []string{l.Name, "room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
 		name := n.Address() + "/" + l.Name
-		b.spot(name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: between(n, l, y, frame), reach: 18})
+		b.spot(name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: between(n, l, y, frame), reach: 18, told: true})
 	}
 }
 
@@ -74,7 +74,7 @@ func between(n *model.Nest, l *model.Level, y float64, frame curve.Motion) *curv
 
 // pieceLevels draws the levels that cross one piece, with its width there.
 func (d *drawer) pieceLevels(b *board, p *model.Piece) {
-	r := rows{least: b.points(1.3 * LineStep)}
+	r := rows{least: b.points(2.2 * LineStep)}
 	for _, l := range d.g.LevelsDown() {
 		if !p.Reaches(l) {
 			continue
@@ -84,20 +84,19 @@ func (d *drawer) pieceLevels(b *board, p *model.Piece) {
 		if err != nil {
 			continue
 		}
-		d.level(b, l, y, r.next(y), []string{"across " + d.show(w.Net)})
+		d.level(b, l, y, r.next(y), []string{l.Name, "across " + d.show(w.Net)})
 	}
 }
 
-// level draws a level across the panel, its name on the left and what is
-// measured on the right.
+// level draws a level across the panel, with its name and what is measured there
+// to the right of the cloth.
 func (d *drawer) level(b *board, l *model.Level, y, row float64, figures []string) {
-	left, right := b.room.Min.X-b.points(8), b.room.Max.X+b.points(46)
+	left, right := b.room.Min.X-b.points(8), b.room.Max.X+b.points(4)
 	b.put(
-		Mark{Kind: LevelLine, Subject: l.Address(), Line: curve.Polyline(curve.Point{X: left, Y: y}, curve.Point{X: right - b.points(6), Y: y})},
-		Mark{Kind: LevelName, Subject: l.Address(), At: curve.Point{X: left - b.points(2), Y: row}, Text: []string{l.Name}, Align: End},
-		Mark{Kind: LevelWidth, Subject: l.Address(), At: curve.Point{X: right, Y: row}, Text: figures, Align: Start, Bold: len(figures) > 1},
+		Mark{Kind: LevelLine, Subject: l.Address(), Line: curve.Polyline(curve.Point{X: left, Y: y}, curve.Point{X: right, Y: y})},
+		Mark{Kind: LevelWidth, Subject: l.Address(), At: curve.Point{X: right, Y: row}, Dir: curve.Point{X: 1}, Reach: 38, Text: figures, Align: Start, Bold: true},
 	)
-	here := spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, reach: 18}
+	here := spot{at: curve.Point{X: left, Y: y}, away: curve.Point{X: -1}, reach: 16}
 	b.spot(l.Address(), here)
 	for _, layer := range b.Layers {
 		b.spot(layer+"/"+l.Name, here)

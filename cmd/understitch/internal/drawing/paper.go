@@ -11,7 +11,7 @@ import (
 // across them at each level is drawn as bars to scale, those of a nest one under
 // the other from the same line.
 
-const barStep = 40.0 // points from level to level
+const barStep = 46.0 // points from level to level
 
 // paper draws a nest of which a piece has no drawing.
 func (d *drawer) paper(n *model.Nest, title string) {
@@ -44,8 +44,8 @@ func (d *drawer) paper(n *model.Nest, title string) {
 			d.bar(b, group[0], w.Net, y+float64(k)*b.points(9))
 		}
 		spare = curve.Polyline(curve.Point{X: ends[0], Y: y + b.points(4.5)}, curve.Point{X: ends[1], Y: y + b.points(4.5)})
-		d.level(b, l, y, y, []string{"room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
-		b.spot(n.Address()+"/"+l.Name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: spare, reach: 18})
+		d.level(b, l, y, y, []string{l.Name, "room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
+		b.spot(n.Address()+"/"+l.Name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: spare, reach: 18, told: true})
 	}
 	b.spot(n.Address(), spot{at: curve.Point{X: long, Y: -b.points(18)}, away: curve.Point{X: 1}})
 	d.paperEdges(b, n.Outer...)
@@ -67,7 +67,7 @@ func (d *drawer) paperPiece(p *model.Piece) {
 		y := float64(i) * b.points(barStep)
 		w, _ := p.Width(l)
 		d.bar(b, p, w.Net, y)
-		d.level(b, l, y, y, []string{"across " + d.show(w.Net)})
+		d.level(b, l, y, y, []string{l.Name, "across " + d.show(w.Net)})
 	}
 	d.paperEdges(b, p)
 }

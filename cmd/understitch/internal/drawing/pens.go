@@ -107,8 +107,6 @@ func InkOf(m Mark) Ink {
 	switch m.Kind {
 	case PieceName, EdgeName:
 		return inkOf(m.Side)
-	case LevelName:
-		return FaintInk
 	}
 	return PenOf(m).Ink
 }

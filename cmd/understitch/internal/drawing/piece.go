@@ -57,7 +57,9 @@ func (d *drawer) edge(b *board, e *model.Edge, m curve.Motion, region *curve.Reg
 	}
 	b.put(own(e.Piece, Mark{Kind: kind, Subject: e.Address(), Line: line}))
 	middle := e.Length() / 2
-	b.spot(e.Address(), spot{at: line.At(middle), away: m.Direction(outward(e.Path, middle, region)), line: line})
+	here := spot{at: line.At(middle), away: m.Direction(outward(e.Path, middle, region)), line: line}
+	b.spot(e.Address(), here)
+	b.spot(e.Piece.Address()+"/"+e.Name, here)
 }
 
 // outward is the direction off the cloth at a distance along one of its edges.
@@ -73,7 +75,10 @@ func outward(p *curve.Path, s float64, region *curve.Region) curve.Point {
 // it at both ends.
 func fold(b *board, e *model.Edge, m curve.Motion, region *curve.Region) {
 	length := e.Length()
-	in := b.points(11)
+	in, word := b.points(11), 0.1
+	if e.Piece.Layer.Side != model.Outer { // beside the sign of the layer over it
+		in, word = b.points(19), 0.32
+	}
 	var at, beside [2]curve.Point
 	for i, share := range []float64{0.14, 0.86} {
 		s := share * length
@@ -86,7 +91,7 @@ func fold(b *board, e *model.Edge, m curve.Motion, region *curve.Region) {
 		b.put(own(e.Piece, Mark{Kind: GrainLine, Subject: e.Address(), At: m.Apply(at[i]), Dir: m.Direction(at[i].Sub(beside[i]).Unit()), Sign: ArrowHead}))
 	}
 	b.put(own(e.Piece, Mark{
-		Kind: EdgeName, Subject: e.Address(), At: m.Apply(beside[0].Lerp(beside[1], 0.12).Add(beside[0].Sub(at[0]).Scale(0.4))),
+		Kind: EdgeName, Subject: e.Address(), At: m.Apply(beside[0].Lerp(beside[1], word).Add(beside[0].Sub(at[0]).Scale(0.4))),
 		Text: []string{"fold"}, Align: Start, Small: true,
 	}))
 }
@@ -163,12 +168,14 @@ func around(p *curve.Path, s, reach float64) *curve.Path {
 
 func (d *drawer) pieceName(b *board, p *model.Piece, m curve.Motion, region *curve.Region, share float64) {
 	box := region.Bounds()
-	y := box.Min.Y + share*box.Height()
-	at := curve.Point{X: (box.Min.X + box.Max.X) / 2, Y: y}
+	at := curve.Point{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y + share*box.Height()}
 	widest := 0.0
-	for _, s := range region.Spans(y) {
-		if w := s.X1 - s.X0; w > widest {
-			widest, at.X = w, s.X0+0.55*w
+	for _, aside := range []float64{0, -0.06, 0.06, 0.12} {
+		y := box.Min.Y + (share+aside)*box.Height()
+		for _, s := range region.Spans(y) {
+			if w := s.X1 - s.X0; w > widest*1.05 {
+				widest, at = w, curve.Point{X: s.X0 + 0.64*w, Y: y}
+			}
 		}
 	}
 	at = m.Apply(at)

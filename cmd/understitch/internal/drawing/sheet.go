@@ -43,6 +43,7 @@ type Panel struct {
 	Layers  []string  // names of the layers that are in it
 	Box     curve.Box // all of it, room for words included
 	Point   float64   // millimetres a point of pens, signs and words
+	Beside  [2]int    // points that words take on the left and the right of the cloth
 	Marks   []Mark
 	Repeats bool   // all of it is shown in another panel too
 	Missing string // why nothing can be drawn; "" when something is
@@ -61,8 +62,7 @@ const (
 	DartTip
 	NotchMark
 	LevelLine
-	LevelName  // the level's name at its line
-	LevelWidth // what is measured there
+	LevelWidth // the level's name and what is measured there
 	PieceName
 	EdgeName
 	PairLine  // from a notch to the one it is laid on
@@ -114,7 +114,7 @@ type Mark struct {
 	At    curve.Point
 	Dir   curve.Point // of length 1, where the sign or the text has a direction
 	Sign  Sign
-	Reach float64 // of a tag's leader, in points
+	Reach float64 // how far along Dir a tag or a text stands off At, in points
 
 	Text  []string // lines, from the top
 	Align Align

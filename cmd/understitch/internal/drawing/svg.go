@@ -90,7 +90,7 @@ func (w *svgWriter) mark(m Mark) {
 		w.tag(m)
 	}
 	if m.Sign != Tag {
-		w.text(m, 0, 0)
+		w.text(m, m.Dir.X*m.Reach, m.Dir.Y*m.Reach)
 	}
 	w.WriteString("</g></g>")
 }

@@ -8,7 +8,7 @@ import (
 	"understitch/model/curve"
 )
 
-const tapeHigh = 26.0 // points
+const tapeHigh = 26.0 // points, at least
 
 // tape draws a closure's fastener tape as it has to be cut: the metal, what must
 // stay clear of a cut beside it, and both cuts.
@@ -25,20 +25,21 @@ func (d *drawer) tape(c *model.Closure) {
 		return
 	}
 	b := d.board(Taped, c.Address(), title, curve.Box{Min: curve.Point{X: -t.Pitch}, Max: curve.Point{X: length + t.Pitch}})
-	b.room.Max.Y = b.points(tapeHigh)
+	b.room.Max.Y = max(b.points(tapeHigh), 1.7*t.Head)
 	b.layer(c.Edges[0].Edge.Piece.Layer.Name)
 	n, fits := Fasteners(t, length)
 	d.metal(b, c, length, n)
 	gap := (length - float64(n-1)*t.Pitch - t.Head) / 2
 	for i, x := range []float64{0, length} {
 		b.put(Mark{Kind: CutEnd, Subject: c.Address(), Line: curve.Polyline(curve.Point{X: x, Y: -b.points(12)}, curve.Point{X: x, Y: b.room.Max.Y + b.points(12)})})
+		b.put(Mark{Kind: Figure, Subject: c.Address(), At: curve.Point{X: x, Y: -b.points(18)}, Text: []string{"cut"}, Small: true})
 		in := float64(1 - 2*i)
 		b.put(Mark{
 			Kind: Figure, Subject: c.Address(), At: curve.Point{X: x + in*gap/2, Y: b.room.Max.Y + b.points(22)},
 			Text: []string{d.show(gap)}, Small: true,
 		})
 	}
-	b.spot(c.Address(), spot{at: curve.Point{X: length, Y: -b.points(12)}, away: curve.Point{X: 1}, reach: 22})
+	b.spot(c.Address(), spot{at: curve.Point{X: length, Y: -b.points(12)}, away: curve.Point{X: 1}, reach: 30})
 	b.Facts = []string{fmt.Sprintf("cut at %s: %d at a pitch of %s, %s clear of metal at both ends", d.show(length), n, d.show(t.Pitch), d.show(gap))}
 	if !fits {
 		b.Facts = []string{fmt.Sprintf("at %s a cut comes too near to metal: it must stay %s clear", d.show(length), d.show(t.Clear))}
@@ -80,20 +81,19 @@ func (d *drawer) metal(b *board, c *model.Closure, length float64, n int) {
 	}
 	for i := -1; i <= n; i++ {
 		at := first + float64(i)*t.Pitch
-		b.put(Mark{Kind: Metal, Subject: c.Address(), Line: head(t, at, high/2, high*0.3), Closed: true})
+		b.put(Mark{Kind: Metal, Subject: c.Address(), Line: head(t, at, high/2), Closed: true})
 	}
 }
 
 // head is the outline of one fastener: as long along the tape as it is stated to
-// be; a snap is round where there is room.
-func head(t *model.Tape, x, y, half float64) *curve.Path {
+// be; a snap is round.
+func head(t *model.Tape, x, y float64) *curve.Path {
 	r := t.Head / 2
 	if t.Kind != "snap" {
-		return rectangle(x-r, y-half/2, x+r, y+half/2)
+		return rectangle(x-r, y-r/2, x+r, y+r/2)
 	}
-	high := min(r, half)
 	a, z := curve.Point{X: x - r, Y: y}, curve.Point{X: x + r, Y: y}
-	return curve.New(curve.Arc(a, r, high, 0, false, true, z), curve.Arc(z, r, high, 0, false, true, a))
+	return curve.New(curve.Arc(a, r, r, 0, false, true, z), curve.Arc(z, r, r, 0, false, true, a))
 }
 
 func rectangle(x0, y0, x1, y1 float64) *curve.Path {
