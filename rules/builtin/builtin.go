@@ -66,6 +66,7 @@ func Rules() []*rules.Rule {
 		&draft.AlterationPartner,
 		&draft.MirrorPair,
 		&draft.SizeStep,
+		&draft.UnitSlip,
 
 		&waivers.Current,
 	}

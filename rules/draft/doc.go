@@ -1,7 +1,9 @@
-// Package draft holds the rules over the drawing of a single piece: that its
-// outline closes and does not cross itself.
+// Package draft holds the rules over the drawing itself: that a piece's outline
+// closes and does not cross itself, that pairs are whole, that what a fitting
+// altered is answered on the other side, that measures step steadily over the
+// sizes, and that no figure is in the wrong unit.
 //
-// They come before all others in sense, if not in order: a width, a girth or a
-// region of a piece whose outline is at fault is not to be relied on. Whether
-// pieces agree with each other is for the other families.
+// Those over the outline come before all others in sense, if not in order: a width,
+// a girth or a region of a piece whose outline is at fault is not to be relied on.
+// How well pieces agree once they are drawn is for the other families.
 package draft

@@ -1,0 +1,110 @@
+package model
+
+import (
+	"math"
+	"slices"
+
+	"understitch/model/curve"
+)
+
+// TorsoGirths are the body measures that go round the trunk, whose size is known
+// well enough to tell a wrong unit, in the names of ISO 8559-1.
+func TorsoGirths() []string {
+	return []string{"bust_girth", "underbust_girth", "upper_chest_girth", "chest_girth", "waist_girth", "high_hip_girth", "hip_girth"}
+}
+
+// OtherUnit is the unit in which a length was most likely meant, when read in that
+// it lies in a range: Meant is what it then is. The name is empty where none does.
+func OtherUnit(length float64, read Unit, meant Range) (name string, mm float64) {
+	for _, u := range []Unit{Millimetre, Centimetre, Inch} {
+		if v := length / read.Millimetre * u.Millimetre; u != read && meant.Beyond(v) == 0 {
+			return map[Unit]string{Inch: "inches", Centimetre: "centimetres", Millimetre: "millimetres"}[u], v
+		}
+	}
+	return "", 0
+}
+
+// FarPoint is the one point of a drawn piece that lies far from all others.
+type FarPoint struct {
+	At    curve.Point
+	Edge  *Edge   // the edge that has it, or starts at it
+	Times float64 // how many times as large the piece is with it as without it
+}
+
+// fewestPoints is how many points a piece must have for one of them to be odd: a
+// godet has its point far from its hem by right.
+const fewestPoints = 6
+
+// FarPoint finds the point of a drawn piece without which it would be smallest. There
+// is none on a piece of few points.
+func (p *Piece) FarPoint() (FarPoint, bool) {
+	var points []curve.Point
+	var owners []*Edge
+	for _, e := range p.Edges {
+		if !e.Drawn() {
+			return FarPoint{}, false
+		}
+		for _, s := range e.Path.Segments() {
+			points, owners = append(points, s.Start()), append(owners, e)
+		}
+	}
+	if len(points) < fewestPoints {
+		return FarPoint{}, false
+	}
+	whole, best := extent(points), FarPoint{}
+	for i, at := range points {
+		rest := extent(slices.Delete(slices.Clone(points), i, i+1))
+		if rest > 0 && whole/rest > best.Times {
+			best = FarPoint{at, owners[i], whole / rest}
+		}
+	}
+	return best, best.Edge != nil
+}
+
+// Confirmed reports whether an edge that has the point agrees in length with what
+// it is laid on, within near: then the point is meant.
+func (g *Garment) Confirmed(f FarPoint, near float64) bool {
+	with := []*Edge{f.Edge}
+	if f.At == f.Edge.Path.Start() {
+		with = append(with, f.Edge.Neighbour(false))
+	}
+	for _, e := range with {
+		for _, l := range g.LaidOn(e) {
+			longer, _ := l.Longer()
+			if l.Join != nil {
+				longer = l.Join.Ease.Beyond(longer)
+			}
+			if math.Abs(longer) <= near {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// extent is the largest distance between any two of the points.
+func extent(points []curve.Point) float64 {
+	out := 0.0
+	for i, p := range points {
+		for _, q := range points[:i] {
+			out = max(out, p.Dist(q))
+		}
+	}
+	return out
+}
+
+// FarLevel is how far a level lies above or below all pieces that are drafted in
+// the common frame, as a share of their whole height; nothing where it crosses
+// their height. It stands where a piece is drawn and the level has a height.
+func (g *Garment) FarLevel(l *Level) (float64, bool) {
+	top, low := math.Inf(1), math.Inf(-1)
+	for _, p := range g.Pieces() {
+		if region, err := p.Region(); err == nil && !p.OwnLevels {
+			top, low = min(top, region.Bounds().Min.Y), max(low, region.Bounds().Max.Y)
+		}
+	}
+	if !(low > top) || !Known(l.Y) {
+		return 0, false
+	}
+	return math.Abs(Range{top, low}.Beyond(l.Y)) / (low - top), true
+}

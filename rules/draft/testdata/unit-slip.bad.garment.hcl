@@ -1,0 +1,32 @@
+# Usher's waistcoat, Harbour Lane Playhouse. The waist was measured in
+# inches, and the front's allowance is in millimetres.
+garment "usher-waistcoat" { unit = "cm" } # want unit-slip warning 330mm
+
+body { waist_girth = 33 }
+
+level "waist" {
+  y    = 18
+  body = body.waist_girth
+}
+
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    fold      = centre
+    allowance = 12 # want unit-slip warning 120mm
+    edge "top"    { line = [[0, 0], [24, 0]] }
+    edge "side"   { smooth = [[24, 0], [22, 18], [24, 30]] }
+    edge "hem"    { line = [[24, 30], [0, 30]] }
+    edge "centre" { line = [[0, 30], [0, 0]] }
+  }
+  piece "back" {
+    fold      = centre
+    allowance = 1.2
+    edge "top"    { line = [[0, 0], [24, 0]] }
+    edge "side"   { smooth = [[24, 0], [22, 18], [24, 30]] }
+    edge "hem"    { line = [[24, 30], [0, 30]] }
+    edge "centre" { line = [[0, 30], [0, 0]] }
+  }
+}
+
+seam "side" { join = [shell.front.side, shell.back.side] }
