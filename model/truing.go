@@ -44,6 +44,43 @@ func (e *Edge) dartAtCorner() bool {
 	return slices.ContainsFunc(e.Mouths(), func(m Mouth) bool { return m.From < nearEnd || m.To > e.Length()-nearEnd })
 }
 
+// OtherLayer is the sum of the angles that the same line makes on the other of
+// two layers which share it identically, if its pieces meet there as well.
+func (g *Garment) OtherLayer(l LineEnd) (sum float64, ok bool) {
+	for _, s := range g.Shares {
+		if s.Match != Identical {
+			continue
+		}
+		outer, inner, _, err := g.ShareWalks(s)
+		if err != nil {
+			continue
+		}
+		for _, pair := range PairCrossings(outer, inner, meetNear) {
+			switch {
+			case outer.meets(pair.A, l.A, l.B):
+				sum = inner.CrossingAngle(pair.B)
+			case inner.meets(pair.B, l.A, l.B):
+				sum = outer.CrossingAngle(pair.A)
+			default:
+				continue
+			}
+			return sum, Known(sum)
+		}
+	}
+	return 0, false
+}
+
+// meets reports whether two edges meet at a crossing of the walk.
+func (w *Walk) meets(c Crossing, a, b *Edge) bool {
+	before, after := w.Runs[c.Run-1].Edge, w.Runs[c.Run].Edge
+	return before == a && after == b || before == b && after == a
+}
+
+// meetNear is how close two layers' meeting pieces must lie to be laid on each
+// other, in millimetres: well over any limit, and well under the width of a
+// panel (common practice, no source).
+const meetNear = 5
+
 // oneLine reports whether two edges that meet at a seam are one line of the
 // garment: the same edge of a mirrored pair, edges finished alike, shared by the
 // same share, held in by the same elastic, or sewn to one edge that runs on past

@@ -38,6 +38,9 @@ func (s *sharing) shape(part model.SharedPart) bool {
 	if math.Abs(a-b) > s.Limit("length") && s.explained(part) {
 		return false
 	}
+	if s.lame(s.outer, part.FirstA, part.LastA) || s.lame(s.inner, part.FirstB, part.LastB) {
+		return false
+	}
 	say := rules.Say{Key: "shape " + outer.Address(), Place: s.innerPlace(inner)}
 	bound, err := part.Apart()
 	if err != nil {
@@ -60,6 +63,24 @@ func (s *sharing) shape(part model.SharedPart) bool {
 // explained reports whether a finding about lengths covers the part.
 func (s *sharing) explained(part model.SharedPart) bool {
 	return s.lengthFault || part.Before != nil && s.joinFault[*part.Before] || part.Behind != nil && s.joinFault[*part.Behind]
+}
+
+// lame reports whether a dart along a part of a side has legs that differ: its
+// place or its tip is wrong, and the closed edge has no shape to speak of.
+func (s *sharing) lame(w *model.Walk, first, last int) bool {
+	for _, r := range w.Runs[first : last+1] {
+		for _, d := range r.Edge.Piece.Darts {
+			if d.On != r.Edge {
+				continue
+			}
+			for _, l := range d.Legs() {
+				if a, b := l.Lengths(); math.Abs(a-b) > s.Limit("legs") {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }
 
 func (s *sharing) partText(w *model.Walk, first, last int) string {

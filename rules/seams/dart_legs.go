@@ -27,7 +27,7 @@ var DartLegs = rules.Rule{
 			"over the closed dart makes a peak or a hollow there, and a bubble under it.",
 		How: "The legs are measured from the tip to the two ends of the mouth; a dart inside the piece has two pairs of them. Then the " +
 			"dart is closed about its tip, and the edge's direction before the mouth is compared with that after it. A dart whose mouth reaches the edge's " +
-			"end has no edge to run on over, and a paper dart without a tip has no legs to measure.",
+			"end has no edge to run on over, nor is this judged while the legs differ, and a paper dart without a tip has no legs to measure.",
 		Fix: "Move the tip or the middle of the mouth until the legs are equal; fold the dart out on paper and true the edge over it, the " +
 			"drawn line then bends at the mouth.",
 		Bad: dartLegsBad, Good: dartLegsGood, Since: "0.1",
@@ -49,12 +49,17 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 	if len(legs) == 2 {
 		keys = []string{"upper legs", "lower legs"}
 	}
+	unequal := false
 	for i, l := range legs {
 		a, b := l.Lengths()
+		unequal = unequal || math.Abs(a-b) > p.Limit("legs")
 		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Message: func() string {
 			return fmt.Sprintf("the %s of %s are %s and %s long and differ by %s; no more than %s is allowed. Move the tip, or the middle of the mouth, until both are equal.",
 				keys[i], d.Address(), p.Show(a), p.Show(b), p.Show(math.Abs(a-b)), p.Show(p.Limit("legs")))
 		}})
+	}
+	if unequal {
+		return // how the edge runs on is a question for when the legs are equal
 	}
 	angle, err := d.CapAngle()
 	if err != nil {

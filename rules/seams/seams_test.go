@@ -53,6 +53,17 @@ func TestDartLegs(t *testing.T) {
   }
 }
 `},
+		{"how the edge runs on is not said while the legs differ", `piece "front" {
+  edge "top"  { line = [[0, 0], [20, 0]] }
+  edge "rest" { line = [[20, 0], [20, 40], [0, 40], [0, 0]] }
+  dart "neck" { # want dart-legs warning 1.7mm
+    on     = top
+    at     = 10
+    intake = 2
+    tip    = [11, 12]
+  }
+}
+`},
 		{"an edge ruled straight over the dart", `piece "front" {
   edge "top"  { line = [[0, 0], [20, 0]] }
   edge "rest" { line = [[20, 0], [20, 40], [0, 40], [0, 0]] }

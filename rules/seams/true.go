@@ -27,13 +27,14 @@ var True = rules.Rule{
 		How: "At each end of the seam, the angle of cloth between the seam and the edge it runs into is measured on both pieces. Together they must make 180°; " +
 			"neither need be 90°. It is judged where the two edges are one line: finished alike, shared by the same share, held in by the same elastic, " +
 			"sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam crosses on both sides, as at a waist, a bend may be " +
-			"meant. So may a real corner, one further from straight than its limit. Corners at a fold are for fold-straight.",
+			"meant. So may a real corner, one further from straight than its limit. Of two layers that share the line only what both have is judged; where one is true and the other is not, shared-edge reports it. Corners at a fold are for fold-straight.",
 		Fix: "Butt the two pieces along the seam as sewn, and re-draw both lines over it as one smooth line.",
 		Bad: trueBad, Good: trueGood, Since: "0.1",
 	},
 	Limits: append(rules.Steps(3, 8, rules.Degrees, "how far the two corners together may be from 180 degrees",
 		"common practice, no source; that the angles must complement, and need not be 90: What is truing, telus.net/inspiredsewing"),
 		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is meant so", Source: "common practice, no source"},
+		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is left to shared-edge", Source: "as there"},
 		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "the same where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},
 	),
 	Each: rules.Seams(trueSeam),
@@ -69,6 +70,9 @@ func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
 	if !(math.Abs(off) <= meant) {
 		p.Good(rules.Say{Key: lineKey(l), Place: s.Join})
 		return
+	}
+	if other, ok := p.Garment.OtherLayer(l); ok && math.Abs(other-180) <= p.Limit("warn") && math.Abs(l.Sum()-other) > p.Limit("shared") {
+		return // the layers differ
 	}
 	names, related := model.Listed([]string{l.A.Address(), l.B.Address()}), []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
 	if l.Centre() {

@@ -1,6 +1,7 @@
 package seams_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -145,3 +146,29 @@ piece "skirt-back" {
   edge "side"  { line = [[40, 90], [40, 50]] }
 }
 `
+
+// Of a line that layers share only what both have is judged: where the other
+// layer's is true, they differ, and shared-edge reports that. atan(2/20) is
+// 5.711° (closed form).
+func TestTrueOfSharedLines(t *testing.T) {
+	layer := func(name, side, front, back string) string {
+		return "layer \"" + name + "\" {\n  side = \"" + side + "\"\n" + halves(front, back, "") + "}\n"
+	}
+	const rest = `
+seam "side" { join = [shell.front.side, shell.back.side] }
+share "hem" {
+  outer = [shell.front.hem, shell.back.hem]
+  inner = [lining.front.hem, lining.back.hem]
+}
+seam "lining-side" { join = [lining.front.side, lining.back.side] }`
+	for _, c := range []struct{ name, front, found string }{
+		{"the lining alone", "40", ""},
+		{"both layers", "42", " # want seam-true warning 5.71deg"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			src := "garment \"basque\" { unit = \"cm\" }\n" + layer("shell", "outer", c.front, "40") + layer("lining", "inner", "42", "40")
+			sides := strings.Replace(rest, "shell.back.side] }", "shell.back.side] }"+c.found, 1)
+			ruletest.Spec(t, &seams.True, src+strings.Replace(sides, "lining.back.side] }", "lining.back.side] }"+c.found, 1))
+		})
+	}
+}
