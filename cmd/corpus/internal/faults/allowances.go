@@ -1,6 +1,9 @@
 package faults
 
-import "understitch/cmd/corpus/internal/wardrobe"
+import (
+	"understitch/cmd/corpus/internal/sheet"
+	"understitch/cmd/corpus/internal/wardrobe"
+)
 
 var allowances = []Fault{
 	{"an allowance off by 2 mm on one side of a seam", "allowance-match", seamAllowance},
@@ -83,10 +86,16 @@ func tightBend(p *Planter) (string, bool) {
 	}
 	before := wardrobe.Length(s.edge)
 	a, d := s.edge.Pts[0], s.edge.Pts[3]
-	x, y := base(a)
-	x1, y1 := base(d)
-	s.edge.Pts[1] = a.By(-0.97*(x-x1), 0.97*(x-x1)*9/60)
-	s.edge.Pts[2] = d.By(3*(y1-y)/100, -0.97*(y1-y))
+	x, _ := base(a)
+	x1, _ := base(d)
+	const tight = 7 // from the corner to where the lines leave it
+	corner := sheet.Pt{X: d.X.Plus(4), Y: a.Y.Plus((x - x1 - 4) * 9 / 60)}
+	in, out := corner.By(tight, -tight*9.0/60), corner.By(0, tight)
+	third := func(a, b sheet.Pt, k float64) sheet.Pt {
+		return sheet.Pt{X: a.X.Times(1 - k).Add(b.X.Times(k)), Y: a.Y.Times(1 - k).Add(b.Y.Times(k))}
+	}
+	s.edge.Pts = []sheet.Pt{a, third(a, in, 1.0/3), third(a, in, 2.0/3), in, third(in, corner, 0.55), third(out, corner, 0.55), out,
+		third(out, d, 1.0/3), third(out, d, 2.0/3), d}
 	e := p.Elastics[0]
 	e.Length = e.Length.Plus((wardrobe.Length(s.edge) - before) * 0.88)
 	return s.pieceAddress(), true

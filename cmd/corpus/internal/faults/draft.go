@@ -5,7 +5,11 @@ import "understitch/cmd/corpus/internal/sheet"
 var draft = []Fault{
 	{"an outline with a gap", "outline-closed", openOutline},
 	{"an outline that crosses itself", "outline-crossing", loop},
-	{"a pair that is not mirrored", "mirror-pair", notMirrored},
+	{"a mirrored piece without its half", "mirror-pair", oneMirrored},
+	{"a size whose grade slips", "size-step", slip},
+	{"a body measure in the wrong unit", "unit-slip", bodyUnit},
+	{"a level in the wrong unit", "unit-slip", levelUnit},
+	{"an allowance in the wrong unit", "unit-slip", allowanceUnit},
 	{"an alteration that the other side lacks", "alteration-partner", halfAltered},
 	{"a waiver of a fault that is not there", "waiver-current", waiveNothing},
 }
@@ -46,13 +50,63 @@ func waiveNothing(p *Planter) (string, bool) {
 	return at, true
 }
 
-func notMirrored(p *Planter) (string, bool) {
-	s, ok := p.spot(func(s spot) bool { return s.piece.Cut == 2 })
+// oneMirrored mirrors a piece on the fold.
+func oneMirrored(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.piece.Fold != "" })
 	if !ok {
 		return "", false
 	}
-	s.piece.Mirrored = "false"
+	s.piece.Mirrored = "true"
 	return s.pieceAddress(), true
+}
+
+// slip puts one measure of one size out of step; what is drafted from it follows.
+func slip(p *Planter) (string, bool) {
+	if len(p.Sizes) < 4 || len(p.Figs) == 0 {
+		return "", false
+	}
+	p.HouseSizes, p.Drafted = false, true
+	b := p.Bodies[1+p.IntN(len(p.Sizes)-2)]
+	b[p.IntN(len(b))].MM += p.sign() * p.by(12, 18)
+	return "garment", true
+}
+
+// bodyUnit writes a measure from which nothing is drafted in inches, as if they
+// were the unit of the file.
+func bodyUnit(p *Planter) (string, bool) {
+	if p.Layer("foundation") != nil {
+		return "", false
+	}
+	p.HouseSizes = false
+	for _, b := range p.Bodies {
+		for i := range b {
+			if b[i].Name == "underbust_girth" {
+				b[i].MM /= 2.54
+			}
+		}
+	}
+	return "garment", true
+}
+
+func levelUnit(p *Planter) (string, bool) {
+	for _, l := range p.Levels {
+		if l.Name == "knee" && l.Y != nil {
+			y := sheet.N(l.Y.Base() * 10)
+			l.Y = &y
+			return "level.knee", true
+		}
+	}
+	return "", false
+}
+
+func allowanceUnit(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.edge.Finish == "hem" && s.piece.Drawn != "cut" })
+	if !ok {
+		return "", false
+	}
+	by := 300.0
+	s.edge.Allowance = &by
+	return s.address, true
 }
 
 // halfAltered alters one side of a lining's seam only, by little.

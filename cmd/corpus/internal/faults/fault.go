@@ -17,11 +17,16 @@ type Fault struct {
 	Plant func(p *Planter) (subject string, ok bool)
 }
 
-// All are all kinds of fault, in a fixed order.
-func All() []Fault {
+// All are all kinds of fault that garments of up to so many sizes can have, in
+// a fixed order.
+func All(sizes int) []Fault {
 	var out []Fault
 	for _, family := range [][]Fault{layers, seams, darts, notches, allowances, closures, fit, draft} {
-		out = append(out, family...)
+		for _, f := range family {
+			if f.Rule != "size-step" || sizes >= 4 {
+				out = append(out, f)
+			}
+		}
 	}
 	return out
 }
@@ -30,6 +35,7 @@ func All() []Fault {
 type Planter struct {
 	*rand.Rand
 	*sheet.Garment
+	Drafted bool // set by a fault that needs the figures to be drafted from measures
 }
 
 // spot is an edge of the garment.

@@ -62,8 +62,11 @@ func turnShared(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	n := len(s.edge.Pts)
-	turn(s.edge, n-1, n-2, p.sign()*p.by(6, 12))
+	knot, handle := len(s.edge.Pts)-1, len(s.edge.Pts)-2
+	if p.IntN(2) == 0 {
+		knot, handle = 0, 1
+	}
+	turn(s.edge, knot, handle, p.sign()*p.by(6, 12))
 	share, _ := p.sharing(s.address)
 	return shareAddress(share), true
 }
@@ -266,6 +269,11 @@ func liningLow(p *Planter) (string, bool) {
 		inner.Length = outer.Length.Plus(-drop)
 		return "nest." + nest.Name, true
 	}
+	for _, n := range s.piece.Notches {
+		if n.On == "centre" {
+			return "", false // it is counted from the hem, and would move
+		}
+	}
 	_, shellHem := base(outer.Pts[0])
 	_, hem := base(inner.Pts[0])
 	n := len(s.edge.Pts)
@@ -318,5 +326,5 @@ func thick(p *Planter) (string, bool) {
 		}
 	}
 	p.ownCloth(p.Layers[0], func(f *sheet.Fabric) { f.Thickness = p.by(8, 9) })
-	return "level.hip", true
+	return "level.knee", true
 }

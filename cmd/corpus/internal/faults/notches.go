@@ -131,9 +131,9 @@ func notchNear(p *Planter) (string, bool) {
 		if e.Form == sheet.Tape {
 			at = e.Length.Less(at)
 		}
-		n := &sheet.Notch{Name: "low", On: e.Name, At: &at, Depth: 4}
+		n := &sheet.Notch{Name: "foot", On: e.Name, At: &at, Depth: 4}
 		piece.Notches = append(piece.Notches, n)
-		return a.Edge[:len(a.Edge)-len(e.Name)] + "notch.low", true
+		return a.Edge[:len(a.Edge)-len(e.Name)] + "notch.foot", true
 	}
 	return "", false
 }

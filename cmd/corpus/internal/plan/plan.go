@@ -9,6 +9,7 @@ import (
 	"math/rand/v2"
 
 	"understitch/cmd/corpus/internal/faults"
+	"understitch/cmd/corpus/internal/sheet"
 	"understitch/cmd/corpus/internal/tally"
 	"understitch/cmd/corpus/internal/wardrobe"
 )
@@ -29,7 +30,7 @@ type File struct {
 
 // Corpus are the garments, in order.
 func Corpus(s Size) ([]File, error) {
-	list := faults.All()
+	list := faults.All(s.Sizes)
 	out := make([]File, s.Garments)
 	planted := 0
 	for i := range out {
@@ -61,16 +62,23 @@ func file(i int, s Size, fault *faults.Fault) (File, error) {
 		name := fmt.Sprintf("%s-%05d", kind.Name, i)
 		g := wardrobe.Make(kind, name, s.Sizes, r)
 		e := tally.Expect{File: name + ".garment.hcl", Kind: kind.Name, Sizes: max(len(g.Sizes), 1)}
+		drafted := false
 		if fault != nil {
-			subject, ok := fault.Plant(&faults.Planter{Rand: r, Garment: g})
+			p := &faults.Planter{Rand: r, Garment: g}
+			subject, ok := fault.Plant(p)
 			if !ok {
 				continue
 			}
+			drafted = p.Drafted
 			e.Fault, e.Rule, e.Subject = fault.Name, fault.Rule, subject
 			g.Remark = "Planted: " + fault.Name + "; " + fault.Rule + " at " + subject + "."
 		}
 		wardrobe.Lay(g, r)
-		return File{g.Text(wardrobe.Hand(g, r)), e}, nil
+		hand := wardrobe.Hand(g, r)
+		if drafted {
+			hand.Style = sheet.Drafted
+		}
+		return File{g.Text(hand), e}, nil
 	}
 	return File{}, fmt.Errorf("no garment has a place for %q", fault.Name)
 }
