@@ -35,13 +35,28 @@ type word struct {
 	whole bool
 }
 
-// words takes a text apart at its spaces.
+// words takes a text apart at its spaces, but for that between a figure and its
+// unit.
 func words(text string) []word {
 	var out []word
 	for _, w := range strings.Fields(Clean(text)) {
+		if n := len(out); n > 0 && isUnit(strings.TrimRight(w, ".,;:)")) && isFigure(out[n-1].text) {
+			out[n-1].text += " " + w
+			continue
+		}
 		out = append(out, word{text: w})
 	}
 	return out
+}
+
+func isUnit(word string) bool {
+	return word == "mm" || word == "cm" || word == "in" || word == "%"
+}
+
+// isFigure reports whether a word ends in a digit and begins as a number does.
+func isFigure(word string) bool {
+	first := strings.TrimLeft(word, "(-")
+	return first != "" && '0' <= first[0] && first[0] <= '9' && '0' <= word[len(word)-1] && word[len(word)-1] <= '9'
 }
 
 // unbroken is a file's name, or a place in a file, which is kept in one.

@@ -51,6 +51,8 @@ func TestWrap(t *testing.T) {
 		{"exactly", "one two", 7, []string{"one two"}},
 		{"between words", "one two three", 8, []string{"one two", "three"}},
 		{"a long word", "an abcdefghij end", 4, []string{"an", "abcd", "efgh", "ij", "end"}},
+		{"a figure and its unit", "it is 2.4 cm, or (3 mm) out", 9, []string{"it is", "2.4 cm,", "or (3 mm)", "out"}},
+		{"no figure", "part 3b cm", 7, []string{"part 3b", "cm"}},
 		{"spaces run together", " a   b ", 10, []string{"a b"}},
 		{"nothing", "", 10, []string{""}},
 		{"wide letters", "袖袖袖", 4, []string{"袖袖", "袖"}},
