@@ -7,15 +7,24 @@ type House struct {
 	Unit       Unit
 	Allowances []*Standard
 	Rules      []RuleSetting
+	Styles     []StyleSetting // in the order of the file; a later one wins
 	Place      Place
 }
 
-// RuleSetting is what a house says about one built-in rule.
+// StyleSetting is what a house says about rules for some of its garments only.
+type StyleSetting struct {
+	Pattern string // of the garment files, from the house's folder: "archive/**"
+	Rules   []RuleSetting
+	Place   Place
+}
+
+// RuleSetting is what a house says about one rule.
 type RuleSetting struct {
-	Rule     string
-	Severity string // "error", "warning", "note", "off", or "" to keep the rule's own
-	Limits   []LimitSetting
-	Place    Place
+	Rule          string
+	Severity      string // "error", "warning", "note", "off", or "" to keep the rule's own
+	SeverityPlace Place
+	Limits        []LimitSetting
+	Place         Place
 }
 
 // LimitSetting is a limit the house has changed. Which of the two figures

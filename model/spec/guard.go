@@ -21,8 +21,9 @@ const (
 // what is text, comment and code: quoted text, heredocs, ${ } inside them. Where
 // it and the parser could see a line end differently (quoted text that runs on,
 // template directives) it refuses, so that nothing nests deeper for the parser
-// than it does here.
-func guard(name string, src []byte) *fault {
+// than it does here. Loops pass in the files of a house only, whose rules may go
+// over lists; that they do not nest deep and end soon is for package house.
+func guard(name string, src []byte, loops bool) *fault {
 	if len(src) > maxBytes {
 		return &fault{at: hcl.Range{Filename: name, Start: hcl.InitialPos, End: hcl.InitialPos},
 			summary: fmt.Sprintf("the file is larger than %d MB", maxBytes>>20), detail: "A spec of one garment is a few kilobytes."}
@@ -35,7 +36,7 @@ func guard(name string, src []byte) *fault {
 		}
 		return f
 	}
-	s := scanner{src: src, name: name}
+	s := scanner{src: src, name: name, loops: loops}
 	s.run()
 	return s.found
 }

@@ -4,6 +4,9 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
+
+	"github.com/bmatcuk/doublestar/v4"
 
 	"understitch/model"
 )
@@ -21,6 +24,8 @@ type House struct {
 	fabrics []*model.Fabric
 	sizes   []*sizeBody
 	levels  []*block // what the wearer measures there is known per garment
+
+	requires []*Require
 }
 
 // sizeBody is the body of one size, in millimetres.
@@ -31,6 +36,9 @@ type sizeBody struct {
 
 // Model is the part of the house that rules need.
 func (h *House) Model() *model.House { return h.model }
+
+// Requires are the rules that the house states itself, in the order of the file.
+func (h *House) Requires() []*Require { return h.requires }
 
 // FindHouse looks for the nearest house.hcl in a folder or one above it.
 func FindHouse(dir string) (path string, ok bool) {
@@ -105,6 +113,16 @@ func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
 			try.level(b)
 		case "rule":
 			h.model.Rules = append(h.model.Rules, s.ruleSetting(b))
+		case "styles":
+			h.model.Styles = append(h.model.Styles, s.styles(b))
+		case "require":
+			r := s.require(b)
+			h.requires = append(h.requires, r)
+			if e := b.attrs["severity"]; e != nil { // a rule block may still change it
+				h.model.Rules = append([]model.RuleSetting{{
+					Rule: r.Name, Severity: r.Severity, SeverityPlace: place(e.SrcRange), Place: place(b.header),
+				}}, h.model.Rules...)
+			}
 		}
 	}
 	if f.failed {
@@ -113,13 +131,33 @@ func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
 	return h, f.sorted()
 }
 
+// severities are the words that a severity is stated in.
+var severities = []string{"error", "warning", "note", "off"}
+
+// styles reads what holds for some of the garments below the house only.
+func (s *scope) styles(b *block) model.StyleSetting {
+	style := model.StyleSetting{Pattern: b.name, Place: place(b.header)}
+	switch {
+	case strings.HasPrefix(b.name, "/") || strings.Contains(b.name, `\\`) || slices.Contains(strings.Split(b.name, "/"), ".."):
+		s.fault(b.header, "For example: styles \"archive/**\".", "garments are named from the folder of this file, with / between")
+	case !doublestar.ValidatePattern(b.name):
+		s.fault(b.header, "* is any part of a name, ** any folders, {a,b} either.", "%q cannot be read as names with stars", b.name)
+	case len(b.blocks) == 0:
+		s.warn(b.header, "Write rule blocks inside it.", "styles %q changes nothing", b.name)
+	}
+	for _, r := range b.blocks {
+		style.Rules = append(style.Rules, s.ruleSetting(r))
+	}
+	return style
+}
+
 // ruleSetting reads what the house says about one rule: its severity, and
 // limits by any name.
 func (s *scope) ruleSetting(b *block) model.RuleSetting {
 	r := model.RuleSetting{Rule: b.name, Place: place(b.header)}
 	for _, a := range b.inOrder {
 		if a.Name == "severity" {
-			r.Severity = s.choice(a.Expr, "error", "warning", "note", "off")
+			r.Severity, r.SeverityPlace = s.choice(a.Expr, severities...), place(a.SrcRange)
 			continue
 		}
 		r.Limits = append(r.Limits, s.limit(a.Name, a.Expr))

@@ -43,7 +43,17 @@ func TestHouseFaults(t *testing.T) {
 		{"limit", head + "rule \"seam-walk\" { warn = -1 }\n", `2:27 a limit cannot be negative`},
 		{"level from a draft", head + "level \"hip\" { y = draft.x }\n",
 			`2:19 draft.x is not stated | There is no draft block that states it.`},
-		{"require", head + "require \"x\" {\n of = edge\n}\n", `2:1 require is not yet supported`},
+		{"require of nothing", head + "require \"x\" {\n has = edge.finish\n}\n", `2:1 require "x" does not state of`},
+		{"require of text", head + "require \"x\" {\n of = \"edge\"\n}\n",
+			`3:7 a kind of thing is meant here | Write of = edge, without quotes.`},
+		{"require with a slip", head + "require \"x\" {\n of = edge\n least_ = 1\n}\n",
+			`4:2 least_ is not known in require "x" | The nearest known word is least.`},
+		{"styles with a pattern that is none", head + "styles \"a[\" {}\n",
+			`2:1 "a[" cannot be read as names with stars | * is any part of a name, ** any folders, {a,b} either.`},
+		{"styles above the house", head + "styles \"../x/**\" {}\n",
+			`2:1 garments are named from the folder of this file, with / between | For example: styles "archive/**".`},
+		{"styles with a limit that is none", head + "styles \"a/**\" {\n rule \"seam-walk\" { warn = -1 }\n}\n",
+			`3:28 a limit cannot be negative`},
 		{"plugin", head + "plugin \"x\" {\n file = \"x\"\n}\n", `2:1 plugin is not yet supported`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -52,6 +62,42 @@ func TestHouseFaults(t *testing.T) {
 			require.Equal(t, c.want, told(diags))
 		})
 	}
+}
+
+// What a house says of some garments only, and the rules it states itself.
+func TestStylesAndRequires(t *testing.T) {
+	h, diags := ReadHouse("house.hcl", []byte(`house "h" { unit = "cm" }
+styles "archive/**" {
+  rule "seam-walk" {
+    severity = "warning"
+    warn     = 0.3
+  }
+}
+require "hem-depth" {
+  of    = edge
+  only  = { finish = "hem" }
+  has   = [edge.allowance, edge.finish]
+  named = ["hem", "hem-*"]
+  good  = <<-SPEC
+    garment "g" { unit = "cm" }
+    SPEC
+  bad   = ["a.hcl", "b.hcl"]
+  why   = "it hangs"
+}
+`))
+	require.Empty(t, told(diags))
+	style := h.Model().Styles[0]
+	require.Equal(t, "archive/**", style.Pattern)
+	require.Equal(t, "warning", style.Rules[0].Severity)
+	require.Equal(t, 4, style.Rules[0].SeverityPlace.Start.Line)
+	require.InDelta(t, 3, style.Rules[0].Limits[0].Length, 1e-12)
+	r := h.Requires()[0]
+	require.Equal(t, []string{"hem-depth", "edge", "it hangs"}, []string{r.Name, r.Of, r.Why})
+	require.Equal(t, "finish", r.Only[0].Name)
+	require.Len(t, r.Has, 2)
+	require.Equal(t, "hem-*", r.Named[1].Text)
+	require.Equal(t, "garment \"g\" { unit = \"cm\" }\n", r.Good[0].Text)
+	require.Equal(t, "b.hcl", r.Bad[1].Text)
 }
 
 // sized is a garment with sizes; %head stands in its garment block.

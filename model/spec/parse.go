@@ -12,7 +12,7 @@ import (
 // parse guards and parses a file and checks its words. The tree is nil when
 // the file could not be parsed.
 func parse(name string, src []byte, root *shape, f *faults) *block {
-	if bad := guard(name, src); bad != nil {
+	if bad := guard(name, src, root == houseShape); bad != nil {
 		f.fault(bad.at, bad.detail, "%s", bad.summary)
 		return nil
 	}

@@ -18,7 +18,8 @@ type scanner struct {
 	src   []byte
 	pos   int
 	open  []frame
-	signs int // those outside any bracket
+	signs int  // those outside any bracket
+	loops bool // whether for may be used
 	found *fault
 	slip  int // where the first brace closes that is set out otherwise than its opener, else 0
 	slipO int // that opener
@@ -81,7 +82,9 @@ func (s *scanner) code() {
 			if c == '"' {
 				return
 			}
-			s.loop()
+			if !s.loops {
+				s.loop()
+			}
 		case closer:
 			s.close(c)
 			if t := s.top(); t == '"' || t == '<' {

@@ -95,8 +95,12 @@ var (
 		"fabric":    fabricShape,
 		"level":     levelShape,
 		"rule":      {label: nameLabel, free: true},
-		"require":   {label: nameLabel, free: true, later: true},
-		"plugin":    {label: nameLabel, free: true, later: true},
+		"styles":    {label: textLabel, blocks: map[string]*shape{"rule": {label: nameLabel, free: true}}},
+		"require": {label: nameLabel, needs: []string{"of"}, may: []string{
+			"where", "only", "that", "figure", "least", "greatest", "equals", "within", "has", "named",
+			"severity", "title", "why", "fix", "message", "good", "bad",
+		}},
+		"plugin": {label: nameLabel, free: true, later: true},
 	}}
 )
 
