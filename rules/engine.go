@@ -55,6 +55,12 @@ func (r *Rule) validate() error {
 	case (r.Each == nil) == (r.Across == nil):
 		return errors.New("it must look either at each size or across them")
 	}
+	if d := r.Doc; !r.Place.IsZero() { // a house documents its rules as far as it likes
+		if d.Title == "" {
+			return errors.New("its documentation has no title")
+		}
+		return nil
+	}
 	d := r.Doc
 	for _, part := range []struct{ name, text string }{
 		{"title", d.Title}, {"why", d.Why}, {"how", d.How}, {"fix", d.Fix},

@@ -91,6 +91,26 @@ func (p *Pass) Within(measured float64, r model.Range, tolerance string, say Say
 	p.judge(o, say)
 }
 
+// Figure is a figure that a rule has judged by itself.
+type Figure struct {
+	Unit     Unit
+	Measured float64 // in Unit
+	Limit    float64
+	Margin   float64 // room to spare; negative when broken
+	Room     float64 // the margin at its best; 0 when unknown
+}
+
+// Verdict reports what a rule has come to about a figure. How far off it is
+// follows from the margin.
+func (p *Pass) Verdict(holds bool, f Figure, say Say) {
+	o := Outcome{Unit: f.Unit, Measured: f.Measured, Limit: f.Limit, Margin: f.Margin, Room: f.Room, Off: math.Max(-f.Margin, 0)}
+	if holds {
+		p.passed(o, say)
+		return
+	}
+	p.finding(o, p.rule.Severity, say)
+}
+
 // Fault reports something wrong that has no figure.
 func (p *Pass) Fault(say Say) { p.finding(Outcome{}, p.rule.Severity, say) }
 

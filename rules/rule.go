@@ -12,6 +12,9 @@ type Rule struct {
 	Limits   []Limit
 	Each     Each   // what it looks at in every size, and how it judges one of them
 	Across   Across // instead of Each: what it looks at over all sizes together
+
+	Firm  string      // why its findings cannot be accepted; "" where they can
+	Place model.Place // the line of the house file that states it; zero for a rule that is built in
 }
 
 // Doc is a rule's documentation. It feeds explain, the reference pages, the

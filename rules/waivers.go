@@ -12,9 +12,9 @@ import (
 const WaiverRule = "waiver-current"
 
 // Waivers applies a garment's waivers to what was gathered: a finding that one
-// accepts moves to Waived. A waiver past its last day, or one that matches
-// nothing, is a finding itself. partial tells that not every size was checked,
-// so that a waiver without a match may belong to another size.
+// accepts moves to Waived. A waiver past its last day, one that matches nothing
+// and one of a rule that cannot be waived are findings themselves. partial tells
+// that not every size was checked, so that a waiver without a match may belong to another size.
 func (e *Engine) Waivers(r *Result, g *model.Garment, s *Settings, today time.Time, partial bool) {
 	date := today.Format(time.DateOnly)
 	matched := make([]bool, len(g.Waivers))
@@ -25,6 +25,9 @@ func (e *Engine) Waivers(r *Result, g *model.Garment, s *Settings, today time.Ti
 				continue
 			}
 			matched[i] = true
+			if f.Rule.Firm != "" {
+				continue // told below, whether or not there is a finding
+			}
 			if note := refuses(w, f, g, date); note != "" {
 				f.Related = append(f.Related, Related{note, w.Place})
 				continue
@@ -40,7 +43,9 @@ func (e *Engine) Waivers(r *Result, g *model.Garment, s *Settings, today time.Ti
 	}
 	r.Findings = kept
 	for i, w := range g.Waivers {
-		switch {
+		switch rule := e.Rule(w.Rule); {
+		case rule != nil && rule.Firm != "":
+			e.staleWaiver(r, g, s, w, fmt.Sprintf("%s cannot be waived: %s; take the waiver out", w.Rule, rule.Firm))
 		case past(w, date):
 			e.staleWaiver(r, g, s, w, fmt.Sprintf("the waiver of %s at %s held until %s; mend what it covered, or look again and give it a new date", w.Rule, w.At, w.Until))
 		case !matched[i] && !partial:
@@ -85,7 +90,7 @@ func (e *Engine) staleWaiver(r *Result, g *model.Garment, s *Settings, w *model.
 	if rule == nil {
 		return // an engine of a few rules, as tests build
 	}
-	severity, _, _ := s.InForce(e, WaiverRule)
+	severity := s.InForce(WaiverRule).Severity
 	if severity == Off {
 		return
 	}

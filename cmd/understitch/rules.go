@@ -18,40 +18,54 @@ import (
 
 func newRules(w *world) *cobra.Command {
 	return &cobra.Command{
-		Use:   "rules [FOLDER]",
+		Use:   "rules [PATH]",
 		Short: "lists the rules in force, with their severities and limits",
-		Long: `rules lists the rules that hold for garments in a folder, or here: what must hold,
-how severe a finding is, and the limits. What the house has changed is marked with
-the line of its file.`,
-		Args: atMostOne("rules", "folder"),
+		Long: `rules lists the rules that hold for the garments in a folder, or here, or for one
+garment: what must hold, how severe a finding is, and the limits. What the house
+has set is marked with the line of its file. What it sets for some garments only
+(styles) is counted in for those; a folder shows what holds for all in it.`,
+		Args: atMostOne("rules", "path"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			engine, err := rules.New(builtin.Rules())
 			if err != nil {
 				return fmt.Errorf("the rules that are built in are not in order: %w", err)
 			}
-			dir := "."
-			if len(args) > 0 {
-				dir = args[0]
-			}
-			if info, err := os.Stat(dir); err != nil {
-				return fmt.Errorf("%s: %s", dir, readingTrouble(err))
-			} else if !info.IsDir() {
-				dir = filepath.Dir(dir)
-			}
-			in := &inspect.Inspector{Engine: engine}
-			_, settings, diags := in.House(dir)
-			for _, d := range diags {
-				w.problem(d)
-			}
-			if _, err := fmt.Fprint(w.stdout, rulesText(engine, settings, w.columns())); err != nil {
+			file, err := oneGarment(args)
+			if err != nil {
 				return err
 			}
-			if model.Errors(diags) {
+			in := &inspect.Inspector{Engine: engine}
+			s := in.Standards(file)
+			for _, d := range s.Faults {
+				w.problem(d)
+			}
+			text := rulesText(s, w.columns()) + stylesText(s, w.columns())
+			if _, err := fmt.Fprint(w.stdout, text); err != nil {
+				return err
+			}
+			if model.Errors(s.Faults) {
 				return status(statusTrouble)
 			}
 			return nil
 		},
 	}
+}
+
+// oneGarment is the file that is asked about, or one that stands for all in a
+// folder: no pattern is likely to have its name in mind.
+func oneGarment(args []string) (string, error) {
+	path := "."
+	if len(args) > 0 {
+		path = args[0]
+	}
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return "", fmt.Errorf("%s: %s", path, readingTrouble(err))
+	case info.IsDir():
+		return filepath.Join(path, "-"+suffix), nil
+	}
+	return filepath.Clean(path), nil
 }
 
 func atMostOne(command, what string) cobra.PositionalArgs {
@@ -63,9 +77,9 @@ func atMostOne(command, what string) cobra.PositionalArgs {
 	}
 }
 
-func rulesText(engine *rules.Engine, settings *rules.Settings, width int) string {
+func rulesText(s inspect.Standards, width int) string {
 	var families []string
-	for _, r := range engine.Rules() {
+	for _, r := range s.Engine.Rules() {
 		if !slices.Contains(families, r.Family) {
 			families = append(families, r.Family)
 		}
@@ -76,17 +90,16 @@ func rulesText(engine *rules.Engine, settings *rules.Settings, width int) string
 			b.WriteString("\n")
 		}
 		b.WriteString(family + "\n")
-		for _, r := range engine.Rules() {
+		for _, r := range s.Engine.Rules() {
 			if r.Family == family {
-				ruleLines(&b, engine, settings, r, width)
+				ruleLines(&b, r, s.Settings.InForce(r.Name), width)
 			}
 		}
 	}
 	return b.String()
 }
 
-func ruleLines(b *strings.Builder, engine *rules.Engine, settings *rules.Settings, r *rules.Rule, width int) {
-	severity, limits, house := settings.InForce(engine, r.Name)
+func ruleLines(b *strings.Builder, r *rules.Rule, held rules.InForce, width int) {
 	row := func(name, severity, text string) {
 		const left = 32
 		for _, l := range report.Wrap(text, max(width-left, 20)) {
@@ -94,11 +107,37 @@ func ruleLines(b *strings.Builder, engine *rules.Engine, settings *rules.Setting
 			name, severity = "", ""
 		}
 	}
-	row(r.Name, severity.String(), r.Doc.Title)
-	for _, l := range limits {
-		row("", "", l.Name+" = "+report.LimitText(l)+", "+l.Text)
+	from := func(p model.Place) string {
+		if p.IsZero() {
+			return ""
+		}
+		return " (set in " + report.Clean(p.String()) + ")"
 	}
-	if !house.IsZero() {
-		row("", "", "set in "+report.Clean(house.String()))
+	row(r.Name, held.Severity.String(), report.Clean(r.Doc.Title)+from(held.SeverityAt))
+	if r.Firm != "" {
+		row("", "", "cannot be waived: "+r.Firm)
 	}
+	for i, l := range held.Limits {
+		row("", "", l.Name+" = "+report.LimitText(l)+", "+l.Text+from(held.LimitsAt[i]))
+	}
+}
+
+// stylesText lists for which garments the house has rules otherwise.
+func stylesText(s inspect.Standards, width int) string {
+	if s.House == nil || len(s.House.Model().Styles) == 0 {
+		return ""
+	}
+	var b strings.Builder
+	b.WriteString("\nsome garments only\n")
+	for _, style := range s.House.Model().Styles {
+		var names []string
+		for _, r := range style.Rules {
+			names = append(names, r.Rule)
+		}
+		line := fmt.Sprintf("%s: %s (set in %s)", style.Pattern, strings.Join(names, ", "), style.Place)
+		for _, l := range report.Wrap(report.Clean(line), max(width-2, 20)) {
+			b.WriteString("  " + l + "\n")
+		}
+	}
+	return b.String()
 }

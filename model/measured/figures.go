@@ -104,6 +104,12 @@ func pair(a, b *model.Walk, foundBy string, err error) Pair {
 	return out
 }
 
+// OfElastic measures what an elastic is sewn to.
+func OfElastic(e *model.Elastic) Elastic { return Elastic{figure(together(e.Edges)), known(e.Length)} }
+
+// OfBone measures the line that a bone lies along.
+func OfBone(b *model.Bone) Bone { return Bone{figure(b.Along.SewnLength()), known(b.Length)} }
+
 // Clearances are the room in a nest at the levels that both pieces reach.
 func Clearances(g *model.Garment, n *model.Nest) Levels {
 	out := Levels{}

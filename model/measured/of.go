@@ -35,13 +35,13 @@ func Of(g *model.Garment) Size {
 		s.Closures[x.Name] = OfClosure(g, x)
 	}
 	for _, x := range g.Measures {
-		s.Runs[x.Name] = run(g, x)
+		s.Runs[x.Name] = OfRun(g, x)
 	}
 	for _, x := range g.Elastics {
-		s.Elastics[x.Name] = Elastic{figure(together(x.Edges)), known(x.Length)}
+		s.Elastics[x.Name] = OfElastic(x)
 	}
 	for _, x := range g.Bones {
-		s.Bones[x.Name] = Bone{figure(x.Along.SewnLength()), known(x.Length)}
+		s.Bones[x.Name] = OfBone(x)
 	}
 	return s
 }
@@ -75,7 +75,8 @@ func piece(g *model.Garment, p *model.Piece) Piece {
 	return out
 }
 
-func run(g *model.Garment, m *model.Measure) Run {
+// OfRun measures a run over the pattern.
+func OfRun(g *model.Garment, m *model.Measure) Run {
 	out := Run{Parts: []RunPart{}, Body: known(m.Against)}
 	length, err := g.RunLength(m)
 	if err != nil {

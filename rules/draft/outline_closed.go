@@ -31,6 +31,7 @@ var OutlineClosed = rules.Rule{
 	Limits: []rules.Limit{
 		{Name: "gap", Value: 0.1, Unit: rules.Millimetres, Text: "how far apart the ends of two edges may lie", Source: "common practice, no source: what no pencil can draw"},
 	},
+	Firm: "every width, girth and area of the piece rests on its outline",
 	Each: rules.Pieces(outlineClosed),
 }
 

@@ -27,6 +27,7 @@ var OutlineCrossing = rules.Rule{
 		Fix: "Look at the two edges named: one of their points lies on the wrong side of the other.",
 		Bad: outlineCrossingBad, Good: outlineCrossingGood, Since: "0.1",
 	},
+	Firm: "every width, girth and area of the piece rests on its outline",
 	Each: rules.Pieces(outlineCrossing),
 }
 

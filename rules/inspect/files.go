@@ -5,19 +5,23 @@ import (
 	"io/fs"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 
 	"understitch/model"
 	"understitch/model/spec"
 	"understitch/rules"
+	stated "understitch/rules/house"
 )
 
 // house is a house file and what it settles for the rules. It is read once,
 // when the first garment below it is inspected.
 type house struct {
 	once     sync.Once
+	file     string // "" where there is none
 	spec     *spec.House
+	engine   *rules.Engine // of the rules that are built in and those of the house
 	settings *rules.Settings
 	diags    []model.Diagnostic
 }
@@ -31,23 +35,65 @@ func (in *Inspector) houseAbove(dir string) *house {
 	}
 	h := in.houses[file]
 	if h == nil {
-		h = &house{}
+		h = &house{file: file}
 		in.houses[file] = h
 	}
 	in.mu.Unlock()
 	h.once.Do(func() {
-		var stated *model.House
+		var own *model.House
 		if file != "" {
 			h.spec, h.diags = in.loadHouse(file)
 			if h.spec != nil {
-				stated = h.spec.Model()
+				own = h.spec.Model()
 			}
 		}
+		h.engine = in.withOwn(h)
 		var diags []model.Diagnostic
-		h.settings, diags = in.Engine.Settings(stated)
+		h.settings, diags = h.engine.Settings(own)
 		h.diags = append(h.diags, diags...)
 	})
 	return h
+}
+
+// withOwn is the engine that has the rules that a house states itself, too.
+func (in *Inspector) withOwn(h *house) *rules.Engine {
+	if h.spec == nil || len(h.spec.Requires()) == 0 {
+		return in.Engine
+	}
+	own, diags := stated.Compile(h.spec, in.Engine.Rules())
+	h.diags = append(h.diags, diags...)
+	engine, err := rules.New(append(slices.Clone(in.Engine.Rules()), own...))
+	switch {
+	case err == nil:
+		return engine
+	case !model.Errors(diags): // else it follows from what was told
+		h.diags = append(h.diags, atTop(h.file, err.Error(), ""))
+	}
+	return in.Engine
+}
+
+// settingsFor are the settings that hold for one garment file below the house.
+func (in *Inspector) settingsFor(h *house, file string) *rules.Settings {
+	if h.file == "" {
+		return h.settings
+	}
+	return h.settings.For(in.fromFolder(filepath.Dir(h.file), file))
+}
+
+// fromFolder names a file from a folder, with slashes.
+func (in *Inspector) fromFolder(dir, file string) string {
+	if in.FS == nil { // either may lead up out of where we are
+		if abs, err := filepath.Abs(dir); err == nil {
+			dir = abs
+		}
+		if abs, err := filepath.Abs(file); err == nil {
+			file = abs
+		}
+	}
+	if rel, err := filepath.Rel(dir, file); err == nil {
+		file = rel
+	}
+	return filepath.ToSlash(file)
 }
 
 // House tells what the house above a folder settles: the house itself, nil
@@ -58,6 +104,21 @@ func (in *Inspector) House(dir string) (*model.House, *rules.Settings, []model.D
 		return nil, h.settings, h.diags
 	}
 	return h.spec.Model(), h.settings, h.diags
+}
+
+// Standards are all that holds for a garment file.
+type Standards struct {
+	House    *spec.House // nil where there is none
+	File     string      // of the house
+	Engine   *rules.Engine
+	Settings *rules.Settings
+	Faults   []model.Diagnostic // of the house file
+}
+
+// Standards tells what holds for one garment file, which need not be there.
+func (in *Inspector) Standards(file string) Standards {
+	h := in.houseAbove(filepath.Dir(file))
+	return Standards{h.spec, h.file, h.engine, in.settingsFor(h, file), h.diags}
 }
 
 // findHouse is the path of the nearest house file at or above a folder, or "".

@@ -129,7 +129,9 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 	var models []*model.Garment
 	var gathering rules.Gathering
 	bodies, partial := in.bodies(r, doc, o)
-	complete := in.each(bodies, h, o, func(l look) bool {
+	settings := in.settingsFor(h, r.File)
+	check := func(g *model.Garment) []rules.Outcome { return h.engine.Check(g, settings) }
+	complete := in.each(bodies, check, o, func(l look) bool {
 		r.add(l.diags)
 		gathering.Add(l.outcomes)
 		switch {
@@ -144,11 +146,11 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 		return
 	}
 	if len(o.Wearers) == 0 {
-		gathering.Add(in.Engine.CheckAcross(models, h.settings))
+		gathering.Add(h.engine.CheckAcross(models, settings))
 	}
 	r.Title, r.Unit = models[0].Title, models[0].Unit
 	r.Result = gathering.Result()
-	in.Engine.Waivers(&r.Result, models[0], h.settings, o.Today, partial || !complete)
+	h.engine.Waivers(&r.Result, models[0], settings, o.Today, partial || !complete)
 	if !o.Lean {
 		r.Models = models
 	}

@@ -13,6 +13,9 @@ import (
 // build makes a garment in one size or for one wearer.
 type build func() (*model.Garment, []model.Diagnostic)
 
+// checker judges a garment by all that holds for it.
+type checker func(*model.Garment) []rules.Outcome
+
 // look is what came of a garment in one size or on one wearer.
 type look struct {
 	garment  *model.Garment // nil where it could not be built
@@ -56,12 +59,12 @@ const batch = 64
 // came of it on in the order of the bodies. It stops where take says so, for
 // one fault in a spec does not make one for every size, and reports whether all
 // were handed on.
-func (in *Inspector) each(bodies []build, h *house, o Options, take func(look) bool) bool {
+func (in *Inspector) each(bodies []build, check checker, o Options, take func(look) bool) bool {
 	for from := 0; from < len(bodies); from += batch {
 		looks := make([]look, min(batch, len(bodies)-from))
 		if o.Jobs <= 1 || len(looks) == 1 {
 			for i := range looks {
-				looks[i] = in.look(bodies[from+i], h, o)
+				looks[i] = in.look(bodies[from+i], check, o)
 				if !take(looks[i]) {
 					return false
 				}
@@ -73,7 +76,7 @@ func (in *Inspector) each(bodies []build, h *house, o Options, take func(look) b
 		for i := range looks {
 			group.Go(func() error {
 				defer func() { looks[i].fault = recover() }()
-				looks[i] = in.look(bodies[from+i], h, o)
+				looks[i] = in.look(bodies[from+i], check, o)
 				return nil
 			})
 		}
@@ -90,13 +93,13 @@ func (in *Inspector) each(bodies []build, h *house, o Options, take func(look) b
 	return true
 }
 
-func (in *Inspector) look(body build, h *house, o Options) (l look) {
+func (in *Inspector) look(body build, check checker, o Options) (l look) {
 	l.garment, l.diags = body()
 	if model.Errors(l.diags) {
 		l.garment = nil
 	}
 	if l.garment != nil {
-		l.outcomes = in.Engine.Check(l.garment, h.settings)
+		l.outcomes = check(l.garment)
 	}
 	if o.Done != nil && len(o.Wearers) > 0 {
 		o.Done()

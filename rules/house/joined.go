@@ -1,0 +1,126 @@
+package house
+
+import (
+	"understitch/model"
+	"understitch/model/measured"
+)
+
+// What ties pieces together, and what is held against the body.
+
+// kinds are all the kinds of thing that a rule can be of. The list is never
+// written to.
+var kinds = []*kind{
+	garmentKind, layerKind, pieceKind, edgeKind, notchKind, dartKind, seamKind, shareKind, nestKind, closureKind, levelKind,
+	elasticKind, boneKind, measureKind,
+}
+
+func alone(any) []any { return nil }
+
+// sides are the figures of two sides that meet.
+func sides[T any](of func(g *model.Garment, x T) measured.Pair) []figure {
+	return []figure{
+		pairOf("sides", func(g *model.Garment, x T) *[2]float64 { return of(g, x).Sides }),
+		maybe("difference", length, func(g *model.Garment, x T) *float64 { return of(g, x).Difference }),
+	}
+}
+
+var seamKind = &kind{
+	name: "seam", roots: []string{"seam"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Seam { return g.Seams }),
+	figures: append([]figure{
+		textOf("name", func(s *model.Seam) string { return s.Name }),
+		address[*model.Seam](),
+		lengthOf("ease_least", func(s *model.Seam) float64 { return s.Ease.Low }),
+		lengthOf("ease_greatest", func(s *model.Seam) float64 { return s.Ease.High }),
+	}, sides(measured.OfSeam)...),
+}
+
+var shareKind = &kind{
+	name: "share", roots: []string{"share"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Share { return g.Shares }),
+	figures: append([]figure{
+		textOf("name", func(s *model.Share) string { return s.Name }),
+		address[*model.Share](),
+		textOf("match", func(s *model.Share) string { return string(s.Match) }),
+	}, sides(measured.OfShare)...),
+}
+
+var nestKind = &kind{
+	name: "nest", roots: []string{"nest"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Nest { return g.Nests }),
+	figures: []figure{
+		textOf("name", func(n *model.Nest) string { return n.Name }),
+		address[*model.Nest](),
+		textOf("outer", func(n *model.Nest) string { return n.Outer.Address() }),
+		textOf("inner", func(n *model.Nest) string { return n.Inner.Address() }),
+		levelsOf("clearance", measured.Clearances),
+		maybe("least", length, measured.Least),
+		maybe("outside", length, measured.Outside),
+	},
+}
+
+var closureKind = &kind{
+	name: "closure", roots: []string{"closure"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Closure { return g.Closures }),
+	figures: append([]figure{
+		textOf("name", func(c *model.Closure) string { return c.Name }),
+		address[*model.Closure](),
+		textOf("kind", func(c *model.Closure) string { return c.Kind }),
+		textOf("tape", func(c *model.Closure) string {
+			if c.Tape == nil {
+				return ""
+			}
+			return c.Tape.Name
+		}),
+		lengthOf("lap", func(c *model.Closure) float64 { return c.Lap }),
+		lengthOf("diameter", func(c *model.Closure) float64 { return c.Diameter }),
+		lengthOf("extension", func(c *model.Closure) float64 { return c.Extension }),
+		maybe("across", length, func(g *model.Garment, c *model.Closure) *float64 { return measured.OfClosure(g, c).Across }),
+		numberOf("buttons", plain, func(_ *model.Garment, c *model.Closure) float64 { return float64(len(c.Buttons)) }),
+	}, sides(func(g *model.Garment, c *model.Closure) measured.Pair { return measured.OfClosure(g, c).Pair })...),
+}
+
+var levelKind = &kind{
+	name: "level", roots: []string{"level"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Level { return g.Levels }),
+	figures: []figure{
+		textOf("name", func(l *model.Level) string { return l.Name }),
+		address[*model.Level](),
+		textOf("measure", func(l *model.Level) string { return l.Measure }),
+		lengthOf("y", func(l *model.Level) float64 { return l.Y }),
+		lengthOf("body", func(l *model.Level) float64 { return l.Body }),
+	},
+}
+
+var elasticKind = &kind{
+	name: "elastic", roots: []string{"elastic"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Elastic { return g.Elastics }),
+	figures: []figure{
+		textOf("name", func(e *model.Elastic) string { return e.Name }),
+		address[*model.Elastic](),
+		maybe("edges", length, func(_ *model.Garment, e *model.Elastic) *float64 { return measured.OfElastic(e).Edges }),
+		lengthOf("length", func(e *model.Elastic) float64 { return e.Length }),
+	},
+}
+
+var boneKind = &kind{
+	name: "bone", roots: []string{"bone"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Bone { return g.Bones }),
+	figures: []figure{
+		textOf("name", func(b *model.Bone) string { return b.Name }),
+		address[*model.Bone](),
+		maybe("along", length, func(_ *model.Garment, b *model.Bone) *float64 { return measured.OfBone(b).Along }),
+		lengthOf("length", func(b *model.Bone) float64 { return b.Length }),
+	},
+}
+
+var measureKind = &kind{
+	name: "measure", roots: []string{"measure"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Measure { return g.Measures }),
+	figures: []figure{
+		textOf("name", func(m *model.Measure) string { return m.Name }),
+		address[*model.Measure](),
+		maybe("total", length, func(g *model.Garment, m *model.Measure) *float64 { return measured.OfRun(g, m).Total }),
+		lengthOf("body", func(m *model.Measure) float64 { return m.Against }),
+	},
+}
