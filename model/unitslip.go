@@ -51,11 +51,13 @@ func (p *Piece) FarPoint() (FarPoint, bool) {
 	if len(points) < fewestPoints {
 		return FarPoint{}, false
 	}
-	whole, best := extent(points), FarPoint{}
-	for i, at := range points {
-		rest := extent(slices.Delete(slices.Clone(points), i, i+1))
+	// Only without one of the two that lie farthest apart is it any smaller.
+	whole, first, second := extent(points)
+	var best FarPoint
+	for _, i := range []int{first, second} {
+		rest, _, _ := extent(slices.Delete(slices.Clone(points), i, i+1))
 		if rest > 0 && whole/rest > best.Times {
-			best = FarPoint{at, owners[i], whole / rest}
+			best = FarPoint{points[i], owners[i], whole / rest}
 		}
 	}
 	return best, best.Edge != nil
@@ -82,15 +84,16 @@ func (g *Garment) Confirmed(f FarPoint, near float64) bool {
 	return false
 }
 
-// extent is the largest distance between any two of the points.
-func extent(points []curve.Point) float64 {
-	out := 0.0
+// extent is the largest distance between any two of the points, and which they are.
+func extent(points []curve.Point) (d float64, first, second int) {
 	for i, p := range points {
-		for _, q := range points[:i] {
-			out = max(out, p.Dist(q))
+		for j, q := range points[:i] {
+			if apart := p.Dist(q); apart > d {
+				d, first, second = apart, j, i
+			}
 		}
 	}
-	return out
+	return d, first, second
 }
 
 // FarLevel is how far a level lies above or below all pieces that are drafted in

@@ -16,12 +16,12 @@ func TestRules(t *testing.T) {
 	for _, name := range []string{
 		"shared-edge", "inner-within-outer", "layer-girth",
 		"turn-of-cloth", "suppression", "hem-drop", "layer-stretch", "shrink-match",
-		"seam-walk", "dart-legs", "fold-straight", "edge-unused",
-		"notch-match", "notch-on-line", "notch-depth",
-		"allowance-match", "allowance-standard", "allowance-closure", "allowance-fold",
+		"seam-walk", "seam-true", "ease-side", "grain-match", "dart-legs", "fold-straight", "edge-unused",
+		"notch-match", "notch-on-line", "notch-depth", "notch-spacing", "notch-unique",
+		"allowance-match", "allowance-standard", "allowance-closure", "allowance-fold", "allowance-drawn", "allowance-room",
 		"tape-cut", "closure-edges", "tape-measure", "body-ease",
 		"tape-pair", "zip-length", "button-spacing", "body-plausible", "elastic-ratio", "bone-length",
-		"outline-closed", "outline-crossing", "waiver-current",
+		"outline-closed", "outline-crossing", "alteration-partner", "mirror-pair", "size-step", "unit-slip", "waiver-current",
 	} {
 		require.NotNil(t, engine.Rule(name), name)
 	}
