@@ -74,6 +74,8 @@ A garment is one file, NAME.garment.hcl. Begin with "understitch demo", or with
 		newRules(w),
 		newExplain(w),
 		newDemo(w),
+		newNewPlugin(w),
+		newServePlugin(w),
 		newVersion(w),
 	)
 	return root

@@ -56,7 +56,8 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, lean 
 	if err != nil {
 		return nil, fmt.Errorf("the rules that are built in are not in order: %w", err)
 	}
-	in := &inspect.Inspector{Engine: engine}
+	in := &inspect.Inspector{Engine: engine, Plugins: pluginRunner()}
+	defer in.Close()
 	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean}
 	switch {
 	case s.jobs < 0:

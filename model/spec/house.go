@@ -26,6 +26,7 @@ type House struct {
 	levels  []*block // what the wearer measures there is known per garment
 
 	requires []*Require
+	plugins  []*Plugin
 }
 
 // sizeBody is the body of one size, in millimetres.
@@ -123,6 +124,8 @@ func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
 					Rule: r.Name, Severity: r.Severity, SeverityPlace: place(e.SrcRange), Place: place(b.header),
 				}}, h.model.Rules...)
 			}
+		case "plugin":
+			h.plugins = append(h.plugins, s.plugin(b))
 		}
 	}
 	if f.failed {

@@ -1,10 +1,12 @@
 package spec
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 )
@@ -54,7 +56,13 @@ func TestHouseFaults(t *testing.T) {
 			`2:1 garments are named from the folder of this file, with / between | For example: styles "archive/**".`},
 		{"styles with a limit that is none", head + "styles \"a/**\" {\n rule \"seam-walk\" { warn = -1 }\n}\n",
 			`3:28 a limit cannot be negative`},
-		{"plugin", head + "plugin \"x\" {\n file = \"x\"\n}\n", `2:1 plugin is not yet supported`},
+		{"plugin without a pin", head + "plugin \"x\" {\n file = \"x\"\n}\n", `2:1 plugin "x" does not state sha256`},
+		{"plugin elsewhere", head + pluginOf("x", "../x.wasm", sum), `3:9 "../x.wasm" is no place for a plugin | It lies under the folder of this file, with / between folders: rules/knits.wasm.`},
+		{"plugin with half a pin", head + pluginOf("x", "x.wasm", sum[1:]), `4:11 this is not the sha256 of a file | It has 64 digits from 0 to 9 and a to f.`},
+		{"plugin with a number", head + pluginOf("x-2", "x.wasm", sum), `2:1 "x-2" cannot be the name of a plugin | Findings are reported under it: small letters, with hyphens between words.`},
+		{"plugin for ever", head + pluginOf("x", "x.wasm", sum, "time = 600"), `5:9 from 0.01 to 60 s are meant here`},
+		{"plugin without room", head + pluginOf("x", "x.wasm", sum, "memory = 0"), `5:11 from 1 to 1024 MB are meant here`},
+		{"plugin without a word", head + pluginOf("x", "x.wasm", sum, "output = -1"), `5:11 from 1 to 16384 kB are meant here`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			h, diags := ReadHouse("house.hcl", []byte(c.src))
@@ -62,6 +70,26 @@ func TestHouseFaults(t *testing.T) {
 			require.Equal(t, c.want, told(diags))
 		})
 	}
+}
+
+const sum = "0123456789abcdef0123456789abcdef0123456789abcdef0123456789ABCDEF"
+
+func pluginOf(name, file, sum string, more ...string) string {
+	return fmt.Sprintf("plugin %q {\n file = %q\n sha256 = %q\n %s\n}\n", name, file, sum, strings.Join(more, "\n "))
+}
+
+func TestPlugins(t *testing.T) {
+	h, diags := ReadHouse("house.hcl", []byte("house \"h\" { unit = \"cm\" }\n"+pluginOf("knits", "rules/knits.wasm", sum)+
+		pluginOf("darts", "darts.wasm", sum, "memory = 16", "time = 0.5", "output = 64", `good = "a.hcl"`, `bad = ["b.hcl", "c.hcl"]`)))
+	require.Empty(t, told(diags))
+	p := h.Plugins()[0]
+	require.Equal(t, []string{"knits", "rules/knits.wasm", strings.ToLower(sum)}, []string{p.Name, p.File, p.SHA256})
+	require.Equal(t, []int64{64 << 20, int64(time.Second), 256 << 10}, []int64{p.Memory, int64(p.Time), p.Output}, "safe where nothing is said")
+	require.Equal(t, 4, p.SHA256Place.Start.Line)
+	p = h.Plugins()[1]
+	require.Equal(t, []int64{16 << 20, int64(time.Second / 2), 64 << 10}, []int64{p.Memory, int64(p.Time), p.Output})
+	require.Equal(t, "a.hcl", p.Good[0].Text)
+	require.Equal(t, "c.hcl", p.Bad[1].Text)
 }
 
 // What a house says of some garments only, and the rules it states itself.

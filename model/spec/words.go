@@ -100,7 +100,7 @@ var (
 			"where", "only", "that", "figure", "least", "greatest", "equals", "within", "has", "named",
 			"severity", "title", "why", "fix", "message", "good", "bad",
 		}},
-		"plugin": {label: nameLabel, free: true, later: true},
+		"plugin": {label: nameLabel, needs: []string{"file", "sha256"}, may: []string{"memory", "time", "output", "good", "bad"}},
 	}}
 )
 

@@ -13,6 +13,7 @@ import (
 	"understitch/model/spec"
 	"understitch/rules"
 	stated "understitch/rules/house"
+	"understitch/rules/plugin"
 )
 
 // house is a house file and what it settles for the rules. It is read once,
@@ -22,6 +23,7 @@ type house struct {
 	file     string // "" where there is none
 	spec     *spec.House
 	engine   *rules.Engine // of the rules that are built in and those of the house
+	plugins  *plugin.Set   // its rules that are programs
 	settings *rules.Settings
 	diags    []model.Diagnostic
 }
@@ -57,16 +59,17 @@ func (in *Inspector) houseAbove(dir string) *house {
 
 // withOwn is the engine that has the rules that a house states itself, too.
 func (in *Inspector) withOwn(h *house) *rules.Engine {
-	if h.spec == nil || len(h.spec.Requires()) == 0 {
+	if h.spec == nil || len(h.spec.Requires())+len(h.spec.Plugins()) == 0 {
 		return in.Engine
 	}
 	own, diags := stated.Compile(h.spec, in.Engine.Rules())
 	h.diags = append(h.diags, diags...)
+	own = append(own, in.withPlugins(h, append(slices.Clone(in.Engine.Rules()), own...))...)
 	engine, err := rules.New(append(slices.Clone(in.Engine.Rules()), own...))
 	switch {
 	case err == nil:
 		return engine
-	case !model.Errors(diags): // else it follows from what was told
+	case !model.Errors(h.diags): // else it follows from what was told
 		h.diags = append(h.diags, atTop(h.file, err.Error(), ""))
 	}
 	return in.Engine

@@ -23,6 +23,7 @@ import (
 	"understitch/model/body"
 	"understitch/model/spec"
 	"understitch/rules"
+	"understitch/rules/plugin"
 )
 
 // Options say what of each garment is inspected.
@@ -54,8 +55,9 @@ func (r *Report) Complete() bool { return !model.Errors(r.Diagnostics) }
 
 // Inspector inspects garments with one engine.
 type Inspector struct {
-	Engine *rules.Engine
-	FS     fs.FS // where files are read from, named by slash paths; nil for the disk
+	Engine  *rules.Engine
+	FS      fs.FS          // where files are read from, named by slash paths; nil for the disk
+	Plugins *plugin.Runner // how the plugins of houses are run; nil where they cannot be
 
 	mu     sync.Mutex
 	houses map[string]*house // by path of the house file; "" for none
@@ -130,10 +132,16 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 	var gathering rules.Gathering
 	bodies, partial := in.bodies(r, doc, o)
 	settings := in.settingsFor(h, r.File)
-	check := func(g *model.Garment) []rules.Outcome { return h.engine.Check(g, settings) }
+	asking := h.plugins.Session()
+	check := func(n int, l *look) {
+		l.outcomes = h.engine.Check(l.garment, settings)
+		l.said = asking.Look(n, l.garment, func(rule string) rules.Severity { return settings.InForce(rule).Severity })
+	}
 	complete := in.each(bodies, check, o, func(l look) bool {
 		r.add(l.diags)
-		gathering.Add(l.outcomes)
+		said, failed := asking.Take(l.said)
+		r.add(failed)
+		gathering.Add(append(l.outcomes, said...))
 		switch {
 		case l.garment == nil:
 			return len(o.Wearers) > 0 // other wearers may have what this one lacks

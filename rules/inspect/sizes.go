@@ -8,20 +8,22 @@ import (
 	"understitch/model"
 	"understitch/model/spec"
 	"understitch/rules"
+	"understitch/rules/plugin"
 )
 
 // build makes a garment in one size or for one wearer.
 type build func() (*model.Garment, []model.Diagnostic)
 
-// checker judges a garment by all that holds for it.
-type checker func(*model.Garment) []rules.Outcome
+// checker judges a garment by all that holds for it, in the n-th of its sizes.
+type checker func(n int, l *look)
 
 // look is what came of a garment in one size or on one wearer.
 type look struct {
 	garment  *model.Garment // nil where it could not be built
 	diags    []model.Diagnostic
 	outcomes []rules.Outcome
-	fault    any // what we fell over
+	said     plugin.Look // what the house's plugins said
+	fault    any         // what we fell over
 }
 
 // bodies lists the sizes or wearers that a garment is built for. Partial tells
@@ -64,7 +66,7 @@ func (in *Inspector) each(bodies []build, check checker, o Options, take func(lo
 		looks := make([]look, min(batch, len(bodies)-from))
 		if o.Jobs <= 1 || len(looks) == 1 {
 			for i := range looks {
-				looks[i] = in.look(bodies[from+i], check, o)
+				looks[i] = in.look(from+i, bodies[from+i], check, o)
 				if !take(looks[i]) {
 					return false
 				}
@@ -76,7 +78,7 @@ func (in *Inspector) each(bodies []build, check checker, o Options, take func(lo
 		for i := range looks {
 			group.Go(func() error {
 				defer func() { looks[i].fault = recover() }()
-				looks[i] = in.look(bodies[from+i], check, o)
+				looks[i] = in.look(from+i, bodies[from+i], check, o)
 				return nil
 			})
 		}
@@ -93,13 +95,13 @@ func (in *Inspector) each(bodies []build, check checker, o Options, take func(lo
 	return true
 }
 
-func (in *Inspector) look(body build, check checker, o Options) (l look) {
+func (in *Inspector) look(n int, body build, check checker, o Options) (l look) {
 	l.garment, l.diags = body()
 	if model.Errors(l.diags) {
 		l.garment = nil
 	}
 	if l.garment != nil {
-		l.outcomes = check(l.garment)
+		check(n, &l)
 	}
 	if o.Done != nil && len(o.Wearers) > 0 {
 		o.Done()
