@@ -9,6 +9,7 @@ import (
 	"understitch/cmd/understitch/internal/report"
 	"understitch/rules"
 	"understitch/rules/builtin"
+	"understitch/rules/inspect"
 )
 
 func newExplain(w *world) *cobra.Command {
@@ -20,15 +21,25 @@ func newExplain(w *world) *cobra.Command {
 		Long: `explain tells what a rule asks for, why, how it is reckoned, and what to do, with an
 example of each. With --at it tells instead how the figures of one thing of a spec
 were reached: each length, dart, ease and allowance that entered, so that they
-can be verified with a tape.`,
+can be verified with a tape. The rules of the house that holds here, or for the spec,
+are known too.`,
 		Example: `  understitch explain tape-cut
   understitch explain seam-walk --at seam.side --size 38 skirt` + suffix,
 		Args: func(_ *cobra.Command, args []string) error { return checkAt(at, args) },
 		ValidArgsFunction: func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
-			return ruleNames(), cobra.ShellCompDirectiveNoFileComp
+			return namesOf(builtin.Rules()), cobra.ShellCompDirectiveNoFileComp
 		},
 		RunE: func(cmd *cobra.Command, args []string) error {
-			rule, err := ruleNamed(builtin.Rules(), args[0])
+			engine, err := rules.New(builtin.Rules())
+			if err != nil {
+				return fmt.Errorf("the rules that are built in are not in order: %w", err)
+			}
+			in := &inspect.Inspector{Engine: engine}
+			file := "-" + suffix
+			if len(args) > 1 {
+				file = args[1]
+			}
+			rule, err := ruleNamed(in.Standards(file).Engine.Rules(), args[0])
 			if err != nil {
 				return err
 			}
@@ -44,9 +55,9 @@ can be verified with a tape.`,
 	return cmd
 }
 
-func ruleNames() []string {
+func namesOf(list []*rules.Rule) []string {
 	var names []string
-	for _, r := range builtin.Rules() {
+	for _, r := range list {
 		names = append(names, r.Name)
 	}
 	return names
@@ -66,7 +77,14 @@ func explanation(r *rules.Rule, width int) string {
 		text(body)
 	}
 	text(r.Name + ": " + r.Doc.Title)
-	text(fmt.Sprintf("of the family %s; a finding is at most of severity %s; since version %s", r.Family, r.Severity, r.Doc.Since))
+	about := fmt.Sprintf("of the family %s; a finding is at most of severity %s", r.Family, r.Severity)
+	if r.Doc.Since != "" { // a house counts no versions
+		about += "; since version " + r.Doc.Since
+	}
+	text(about)
+	if r.Firm != "" {
+		text("its findings cannot be waived: " + r.Firm)
+	}
 	part("Why", r.Doc.Why)
 	part("How it is reckoned", r.Doc.How)
 	part("What to do", r.Doc.Fix)
@@ -79,8 +97,12 @@ func explanation(r *rules.Rule, width int) string {
 	if r.Doc.House != "" {
 		example(&b, "The house file of both examples", r.Doc.House)
 	}
-	example(&b, "Wrong", r.Doc.Bad)
-	example(&b, "Right", r.Doc.Good)
+	if r.Doc.Bad != "" {
+		example(&b, "Wrong", r.Doc.Bad)
+	}
+	if r.Doc.Good != "" {
+		example(&b, "Right", r.Doc.Good)
+	}
 	return b.String()
 }
 

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -24,12 +23,12 @@ func (s *selection) account(ctx context.Context, w *world, rule *rules.Rule, add
 		return err
 	}
 	in := &inspect.Inspector{Engine: got.engine}
-	_, settings, _ := in.House(filepath.Dir(path))
+	held := in.Standards(path)
 	trouble := got.trouble
 	for _, r := range got.reports {
 		trouble = trouble || !r.Complete()
 		for _, g := range r.Models {
-			verdicts := slices.DeleteFunc(got.engine.Check(g, settings), func(o rules.Outcome) bool {
+			verdicts := slices.DeleteFunc(held.Engine.Check(g, held.Settings), func(o rules.Outcome) bool {
 				return o.Rule.Name != rule.Name || o.Subject != address
 			})
 			if err := accountOf(w, r.File, address, g, verdicts); err != nil {
@@ -136,7 +135,7 @@ func checkAt(at string, args []string) error {
 func ruleNamed(list []*rules.Rule, name string) (*rules.Rule, error) {
 	i := slices.IndexFunc(list, func(r *rules.Rule) bool { return r.Name == name })
 	if i < 0 {
-		return nil, fmt.Errorf("there is no rule %q%s", name, orNearest(name, ruleNames(), "; \"understitch rules\" lists them"))
+		return nil, fmt.Errorf("there is no rule %q%s", name, orNearest(name, namesOf(list), "; \"understitch rules\" lists them"))
 	}
 	return list[i], nil
 }

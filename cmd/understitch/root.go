@@ -73,6 +73,7 @@ A garment is one file, NAME.garment.hcl. Begin with "understitch demo", or with
 		newMeasure(w),
 		newRules(w),
 		newExplain(w),
+		newTryRules(w),
 		newDemo(w),
 		newNewPlugin(w),
 		newServePlugin(w),
