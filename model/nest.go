@@ -1,6 +1,7 @@
 package model
 
 import (
+	"math"
 	"slices"
 
 	"understitch/model/curve"
@@ -71,24 +72,50 @@ func (n *Nest) Frame(g *Garment) (curve.Motion, error) {
 		}
 		return curve.Identity(), nil
 	}
-	outer, inner, _, err := g.ShareWalks(n.Align)
+	fixed, moving, over, err := n.aligned(g)
 	if err != nil {
 		return curve.Identity(), err
+	}
+	return curve.Fit(fixed, moving, over), nil
+}
+
+// aligned are the lines by which a share lays the inner piece on the outer one,
+// darts closed, and whether one of the pieces lies turned over.
+func (n *Nest) aligned(g *Garment) (fixed, moving *curve.Path, over bool, err error) {
+	outer, inner, _, err := g.ShareWalks(n.Align)
+	if err != nil {
+		return nil, nil, false, err
 	}
 	ro, okO := runOn(outer, n.Outer)
 	ri, okI := runOn(inner, n.Inner)
 	if !okO || !okI {
-		return curve.Identity(), missing("%s has no edge of both %s and %s", n.Align.Address(), n.Outer.Address(), n.Inner.Address())
+		return nil, nil, false, missing("%s has no edge of both %s and %s", n.Align.Address(), n.Outer.Address(), n.Inner.Address())
 	}
-	fixed, err := ro.Closed()
+	if fixed, err = ro.Closed(); err != nil {
+		return nil, nil, false, err
+	}
+	moving, err = ri.Closed()
+	return fixed, moving, TurnedOver(ro, ri), err
+}
+
+// Doubt is what there is to doubt in how a share lays the inner piece on the
+// outer: off is how far the two lines lie apart at most, and at, in millimetres,
+// how far a point at some height may be out of its place by that: lines which
+// agree to so much over their length may be turned against each other by twice
+// as much in that length. Both are nothing for pieces drawn in one frame.
+func (n *Nest) Doubt(g *Garment) (off float64, at func(y float64) float64, err error) {
+	if n.Align == nil {
+		return 0, func(float64) float64 { return 0 }, nil
+	}
+	fixed, moving, over, err := n.aligned(g)
 	if err != nil {
-		return curve.Identity(), err
+		return 0, nil, err
 	}
-	moving, err := ri.Closed()
-	if err != nil {
-		return curve.Identity(), err
-	}
-	return curve.Fit(fixed, moving, TurnedOver(ro, ri)), nil
+	off = curve.Deviation(fixed, moving.Move(curve.Fit(fixed, moving, over)), leastTolerance).High
+	box, length := fixed.Bounds(), fixed.End().Dist(fixed.Start())
+	return off, func(y float64) float64 {
+		return off * (1 + 2*math.Max(math.Abs(y-box.Min.Y), math.Abs(y-box.Max.Y))/length)
+	}, nil
 }
 
 func runOn(w *Walk, pieces Group) (Run, bool) {

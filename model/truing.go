@@ -1,6 +1,9 @@
 package model
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
 // LineEnd is an end of a seam at which a line goes on across it: a hem, a
 // neckline, an armhole. A and B are the edges of that line, one on either side,
@@ -45,7 +48,8 @@ func (e *Edge) dartAtCorner() bool {
 }
 
 // OtherLayer is the sum of the angles that the same line makes on the other of
-// two layers which share it identically, if its pieces meet there as well.
+// two layers which share it identically; 180 and by how much it turns where no
+// seam crosses it there. Where a dart opens on it there is none.
 func (g *Garment) OtherLayer(l LineEnd) (sum float64, ok bool) {
 	for _, s := range g.Shares {
 		if s.Match != Identical {
@@ -65,6 +69,52 @@ func (g *Garment) OtherLayer(l LineEnd) (sum float64, ok bool) {
 				continue
 			}
 			return sum, Known(sum)
+		}
+		for _, walks := range [2][2]*Walk{{outer, inner}, {inner, outer}} {
+			for _, c := range walks[0].Crossings() {
+				if walks[0].meets(c, l.A, l.B) {
+					return walks[1].straightOn(c.At)
+				}
+			}
+		}
+	}
+	return 0, false
+}
+
+// straightOn is 180 and how much the walk turns, in degrees, at a place inside
+// one of its edges where no dart opens.
+func (w *Walk) straightOn(at float64) (float64, bool) {
+	e, along := w.Place(at)
+	if !e.Drawn() || slices.ContainsFunc(e.Mouths(), func(m Mouth) bool { return along > m.From-meetNear && along < m.To+meetNear }) {
+		return 0, false
+	}
+	before, after := e.Path.DirectionBefore(along), e.Path.Direction(along)
+	return 180 + math.Abs(math.Atan2(before.Cross(after), before.Dot(after)))*180/math.Pi, true
+}
+
+// OtherCorner is the angle of cloth, in degrees, that the corner of two edges
+// makes on the other of two layers which share the second of them identically;
+// there is none where a share does not begin or end at that corner.
+func (g *Garment) OtherCorner(beside, shared *Edge) (angle float64, ok bool) {
+	for _, s := range g.Shares {
+		if s.Match != Identical {
+			continue
+		}
+		outer, inner, _, err := g.ShareWalks(s)
+		if err != nil {
+			continue
+		}
+		for _, walks := range [2][2]*Walk{{outer, inner}, {inner, outer}} {
+			for _, atEnd := range []bool{false, true} {
+				run := walks[0].Runs[0]
+				if atEnd {
+					run = walks[0].Runs[len(walks[0].Runs)-1]
+				}
+				if run.Edge == shared && walks[0].Corner(atEnd) == beside {
+					angle = walks[1].EndAngle(atEnd)
+					return angle, Known(angle)
+				}
+			}
 		}
 	}
 	return 0, false

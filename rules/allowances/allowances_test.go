@@ -28,6 +28,7 @@ func TestStandard(t *testing.T) {
 		{"by its role", piece("front", paper("hem", "40", "role = \"hem\"\n    allowance = 4")), "", 1},
 		{"a role the house has nothing for", piece("front", paper("hem", "40", "role = \"scallop\"\n    allowance = 9")), "", 0},
 		{"nothing said of it, with the figure of a closure: edge-unused reports it", piece("front", paper("side", "40", "allowance = 2.5")), "", 0},
+		{"no allowance at all: unit-slip reports it", piece("front", paper("side", "40", "allowance = 25")), "", 0},
 		{"on the fold", piece("front", "fold = cf\n"+paper("cf", "40", "allowance = 9")), "", 0},
 		{"a piece's figure is reported once", piece("front", "allowance = 1.2 # want allowance-standard warning 2mm\n"+paper("side", "40", "")+paper("top", "20", "")+paper("neck", "9", "allowance = 1")), "", 1},
 		{"one that differs from what it is sewn to is left to allowance-match",

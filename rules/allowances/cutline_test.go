@@ -46,6 +46,17 @@ func TestDrawn(t *testing.T) {
 			}
 		})
 	}
+	t.Run("another allowance than what it is sewn to: allowance-match reports it", func(t *testing.T) {
+		r := ruletest.Spec(t, &allowances.Drawn, shell(piece("front", `
+  edge "top" {
+    line      = [[0, 0], [20, 0]]
+    cut_line  = { line = [[-1, -1], [21, -1]] }
+    allowance = 1.5
+  }
+  edge "rest" { line = [[20, 0], [20, 30], [0, 30], [0, 0]] }
+`)+piece("back", paper("top", "20", "allowance = 1")), `seam "top" { join = [shell.front.top, shell.back.top] }`))
+		require.Empty(t, r.Result.NotPossible)
+	})
 	t.Run("an allowance that nobody states", func(t *testing.T) {
 		r := ruletest.Spec(t, &allowances.Drawn, shell(piece("front", `
   edge "top" {

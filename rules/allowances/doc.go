@@ -45,6 +45,10 @@ func set(p *rules.Pass, e *model.Edge, width float64) *rules.Mend {
 	return m
 }
 
+// ofWrongUnit reports whether a width can be no allowance: unit-slip, whose
+// limits these are, reports it.
+func ofWrongUnit(width float64) bool { return width > 0 && (width < 2 || width > 100) }
+
 // offStandard is how far an edge's allowance is from the house's for its role;
 // nothing where the house has none for it.
 func offStandard(g *model.Garment, e *model.Edge) float64 {

@@ -27,12 +27,13 @@ var Drawn = rules.Rule{
 		How: "Where an edge has a cut_line beside its stitch line, the line that lies the stated allowance outside the stitch line is drawn, and the largest distance of the " +
 			"drawn cut line from it is found, as a proven bound. Left out are what the cut line runs on past the stitch line's ends, to make the " +
 			"corners, and what a corner cuts off it. An edge that an alteration re-drew is judged as it was drafted. A curve that is too tight for its " +
-			"allowance is left to allowance-room.",
+			"allowance is left to allowance-room, and an edge whose stated allowance differs from that of the edge it is sewn to is left to allowance-match.",
 		Fix: "Re-draw the cut line from the stitch line, at the stated allowance; or state the allowance that was drawn.",
 		Bad: drawnBad, Good: drawnGood, Since: "0.1",
 	},
-	Limits: rules.Steps(0.5, 1, rules.Millimetres, "how far the cut line may lie from where the allowance puts it", pencil),
-	Each:   rules.Edges(drawn),
+	Limits: append(rules.Steps(0.5, 1, rules.Millimetres, "how far the cut line may lie from where the allowance puts it", pencil),
+		rules.Limit{Name: "partner", Value: 0.5, Unit: rules.Millimetres, Text: "an edge that differs by more than this from the one it is sewn to is left to allowance-match", Source: pencil}),
+	Each: rules.Edges(drawn),
 }
 
 func drawn(p *rules.Pass, e *model.Edge) {
@@ -42,6 +43,10 @@ func drawn(p *rules.Pass, e *model.Edge) {
 	}
 	if _, radius, err := e.TightTurn(); err == nil && radius < e.Allowance.Width {
 		p.NothingHere() // allowance-room reports it
+		return
+	}
+	if p.Garment.AllowanceApart(e) > p.Limit("partner") {
+		p.NothingHere() // allowance-match reports it, and the drawing may be right
 		return
 	}
 	cut, err := e.DrawnCut()

@@ -107,6 +107,9 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, gro
 	if c, ok := thing.(*model.Closure); ok && differ && tooNarrow(p.Garment, c, worst) {
 		return true // allowance-closure reports it
 	}
+	if differ && ofWrongUnit(worst.A.Allowance.Width) != ofWrongUnit(worst.B.Allowance.Width) {
+		return true // unit-slip reports the one
+	}
 	wrong, right := suspect(p.Garment, worst)
 	if differ && r[[2]*model.Edge{wrong, right}] {
 		return true

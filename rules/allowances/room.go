@@ -40,6 +40,8 @@ func room(p *rules.Pass, piece *model.Piece) {
 		switch {
 		case !model.Known(e.Allowance.Width):
 			missing = e
+		case ofWrongUnit(e.Allowance.Width):
+			return // unit-slip reports it
 		case e.Allowance.Width > 0:
 			stating = e
 		}

@@ -32,7 +32,7 @@ var Standard = rules.Rule{
 		How: "The role of an edge is the one it states; else the closure's where a fastener is sewn to it, its finish's where the house " +
 			"has an allowance of that name, the enclosed one where layers share it, and the default. The edge's allowance is compared with the house's for that " +
 			"role. A figure that a piece states for all its edges is reported once. Left to other rules: a fold, an edge that differs from the one it is " +
-			"sewn to, one that is too narrow for its fastener, and one of which nothing is said but which carries the house's for some role.",
+			"sewn to, a width that can be no allowance, one that is too narrow for its fastener, and one of which nothing is said but which carries the house's for some role.",
 		Fix: "Take the edge's own allowance out, so that the house's holds; or state its role, if it is another.",
 		Bad: standardBad, Good: standardGood, House: standardHouse, Since: "0.1",
 	},
@@ -99,7 +99,7 @@ func standardOf(p *rules.Pass, e *model.Edge) *model.Standard {
 	if role == model.RoleDefault && len(p.Garment.Uses(e)) == 0 && ofAnotherRole(p, e) {
 		return nil // it was not said what it is for, which edge-unused reports
 	}
-	if house == nil || e.Piece.Fold == e || p.Garment.AllowanceApart(e) > p.Limit("partner") {
+	if house == nil || ofWrongUnit(e.Allowance.Width) || e.Piece.Fold == e || p.Garment.AllowanceApart(e) > p.Limit("partner") {
 		return nil
 	}
 	if role != model.RoleClosure {

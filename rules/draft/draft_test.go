@@ -20,6 +20,27 @@ func front(edges string) string {
 	return "garment \"trial\" { unit = \"cm\" }\nlayer \"shell\" {\n  side = \"outer\"\n  piece \"front\" {\n" + edges + "  }\n}\n"
 }
 
+// An alteration makes the corners meet, of the edges it leaves alone as well; a
+// gap between them in the draft is a gap still.
+func TestOutlineClosedAsDrafted(t *testing.T) {
+	ruletest.Spec(t, &draft.OutlineClosed, `garment "trial" { unit = "cm" }
+level "waist" { y = 10 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "top"    { line = [[0, 0], [20, 0]] }
+    edge "side"   { line = [[20, 0], [20, 20]] }
+    edge "hem"    { line = [[20, 20], [0.2, 20]] }
+    edge "centre" { line = [[0, 20], [0, 0]] } # want outline-closed error 2mm
+  }
+}
+alter "fitting" {
+  edges  = shell.front.side
+  inward = { waist = 1 }
+}
+`)
+}
+
 func TestOutlineClosed(t *testing.T) {
 	for _, c := range []struct {
 		name, edges string

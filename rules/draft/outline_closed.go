@@ -51,9 +51,8 @@ func outlineClosed(p *rules.Pass, piece *model.Piece) {
 			Place: c.After.Place,
 			Message: func() string {
 				unit := p.Garment.Unit
-				end, start := c.Before.Path.End(), c.After.Path.Start()
 				return fmt.Sprintf("%s starts at [%s, %s], %s from the end of %s at [%s, %s]. Let both meet in one point.",
-					c.After.Address(), unit.Bare(start.X), unit.Bare(start.Y), p.Show(c.Gap), c.Before.Address(), unit.Bare(end.X), unit.Bare(end.Y))
+					c.After.Address(), unit.Bare(c.Start.X), unit.Bare(c.Start.Y), p.Show(c.Gap), c.Before.Address(), unit.Bare(c.End.X), unit.Bare(c.End.Y))
 			},
 			Related: []rules.Related{{Message: "the edge before it", Place: c.Before.Place}},
 		})

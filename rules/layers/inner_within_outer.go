@@ -30,7 +30,8 @@ var InnerWithinOuter = &rules.Rule{
 		How: "At each level that both pieces reach, the width of the inner piece is taken off that of the outer, darts closed, as " +
 			"drawn: halves on the fold as halves. Between two levels the least difference is sought, and the wider of their two " +
 			"clearances holds. Where both are drawn, the inner outline is also laid on the outer, in the draft's frame or by the " +
-			"share that the nest names, and must not stand out by more than is meant and its darts take up.",
+			"share that the nest names, and must not stand out by more than is meant and its darts take up. What the share's two lines differ by may turn the piece, " +
+			"and counts for as much more as the place lies further off.",
 		Fix: "Take the inner piece in or let the outer one out at the place named; carry it through the seam to the next piece. " +
 			"Where the figure is meant, state it in the nest's clearance.",
 		Bad: innerWithinOuterBad, Good: innerWithinOuterGood, Since: "0.1",
@@ -38,6 +39,9 @@ var InnerWithinOuter = &rules.Rule{
 	Limits: []rules.Limit{{
 		Name: "beyond", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "how far past the stated clearance a piece may be",
+	}, {
+		Name: "share", Value: 1, Unit: rules.Millimetres, Source: "as there",
+		Text: "pieces are not laid together by a share whose lines differ by more than this, which is left to shared-edge",
 	}},
 	Each: rules.Nests(innerWithinOuter),
 }
@@ -163,6 +167,14 @@ func (n *nesting) outlines(covered []bool) {
 	if beside {
 		err = fmt.Errorf("%s and %s are drawn beside each other; only a share named by align tells how one lies in the other", nest.Outer.Address(), nest.Inner.Address())
 	}
+	var off float64
+	var doubt func(y float64) float64
+	if err == nil {
+		off, doubt, err = nest.Doubt(n.Garment)
+	}
+	if err == nil && off > n.Limit("share") {
+		err = fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", nest.Align.Address(), n.Show(off))
+	}
 	if err != nil {
 		n.Cannot(err, rules.Say{Key: "outline"})
 		return
@@ -184,7 +196,7 @@ func (n *nesting) outlines(covered []bool) {
 			n.Cannot(err, say)
 			continue
 		}
-		meant := math.Max(0, -low) + darts
+		meant := math.Max(0, -low) + darts + math.Max(doubt(top), doubt(bottom))
 		say.Message = func() string {
 			return fmt.Sprintf("%s stands %s out of %s between the levels %s and %s, where their widths agree; no more than %s is meant. "+
 				"Look how one is drawn on the other, and move the edge that stands out.",

@@ -2,6 +2,7 @@ package layers
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -179,4 +180,27 @@ func TestInnerWithinOuterMessages(t *testing.T) {
 			require.Equal(t, c.want, result.Findings[0].Message)
 		})
 	}
+}
+
+// What the two lines of a share differ by may turn the pieces against each other:
+// it counts twice over the share's length, and more the further off a place lies.
+// Where they differ by more than shared-edge allows the pieces are not laid together.
+func TestOutlinesLaidByAShareThatDiffers(t *testing.T) {
+	src := change(t, bodice, "inner = lining.front\n", "inner = lining.front\n  align = \"top\"\n") + `
+share "top" {
+  outer = shell.front.top
+  inner = lining.front.top
+}
+`
+	turned := func(by string) string { // the lining's top rises towards the side, and the whole lining with it
+		lining := src[strings.Index(src, `layer "lining"`):]
+		return strings.Replace(src, lining, strings.Replace(lining, "[[0, -5], [20, -5]]", "[[0, -5], [10, "+by+"], [20, -5]]", 1), 1)
+	}
+	require.Empty(t, look(t, InnerWithinOuter, src).Findings)
+	result := look(t, InnerWithinOuter, turned("-5.1"))
+	require.Empty(t, result.Findings)
+	require.Empty(t, result.NotPossible)
+	result = look(t, InnerWithinOuter, turned("-5.5"))
+	require.Empty(t, result.Findings)
+	require.Equal(t, "share.top, by which they are laid together, differs by 2.5 mm on the two layers", reasons(result.NotPossible)["outline"])
 }

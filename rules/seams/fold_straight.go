@@ -33,6 +33,7 @@ var FoldStraight = rules.Rule{
 	Limits: []rules.Limit{
 		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far the fold may lie from the straight line between its ends", Source: "common practice, no source"},
 		{Name: "square", Value: 1, Unit: rules.Degrees, Text: "how far an edge may be from square to the fold", Source: "common practice, no source"},
+		{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a corner that is square on the other of two layers which share the edge, and differs by more than this, is left to shared-edge", Source: "as there"},
 		{Name: "near", Value: 10, Unit: rules.Degrees, Text: "an edge further than this from square to the fold is meant so", Source: "common practice, no source"},
 	},
 	Each: rules.Pieces(foldStraight),
@@ -62,6 +63,13 @@ func foldStraight(p *rules.Pass, piece *model.Piece) {
 	}
 }
 
+// layersDiffer reports whether the same corner of another layer that shares the
+// edge is square: the edges differ then, which shared-edge reports.
+func layersDiffer(p *rules.Pass, fold, next *model.Edge, angle float64) bool {
+	other, ok := p.Garment.OtherCorner(fold, next)
+	return ok && math.Abs(other-90) <= p.Limit("square") && math.Abs(angle-other) > p.Limit("shared")
+}
+
 func square(p *rules.Pass, fold, next *model.Edge, angle float64) {
 	say := rules.Say{Key: "square to " + next.Name, Place: next.Place}
 	off := angle - 90
@@ -70,6 +78,7 @@ func square(p *rules.Pass, fold, next *model.Edge, angle float64) {
 	case !model.Known(angle):
 		p.Cannot(fmt.Errorf("the angle between %s and %s cannot be measured: the outline is not all drawn", fold.Address(), next.Address()), say)
 	case math.Abs(off) > p.Limit("near"):
+	case layersDiffer(p, fold, next, angle):
 	default:
 		say.Message = func() string {
 			wrong := "dip"

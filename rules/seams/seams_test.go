@@ -139,6 +139,32 @@ func TestFoldStraight(t *testing.T) {
 	})
 }
 
+// Of an edge that layers share, the corner at the fold is judged where both have
+// it: where one is square the layers differ, and shared-edge reports that. A rise
+// of 1 in 20 is 2.86 degrees (closed form).
+func TestFoldStraightOfSharedEdges(t *testing.T) {
+	layer := func(name, side, low, want string) string {
+		return "layer \"" + name + "\" {\n  side = \"" + side + "\"\n" + `piece "front" {
+  fold = centre
+  edge "top"    { line = [[0, 0], [20, 0]] }
+  edge "side"   { line = [[20, 0], [20, 40]] }
+  edge "hem"    { line = [[20, 40], [0, ` + low + `]] }` + want + `
+  edge "centre" { line = [[0, ` + low + `], [0, 0]] }
+}
+}
+`
+	}
+	const head, share = "garment \"trial\" { unit = \"cm\" }\n", `share "hem" {
+  outer = shell.front.hem
+  inner = lining.front.hem
+}
+`
+	const want = " # want fold-straight warning 2.9deg"
+	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "40", "")+layer("lining", "inner", "41", "")+share)
+	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "41", want)+layer("lining", "inner", "41", want)+share)
+	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "40", "")+layer("lining", "inner", "41", want))
+}
+
 func TestEdgeUnused(t *testing.T) {
 	const paper = `piece "front" {
   fold = centre

@@ -47,7 +47,7 @@ func bendShared(p *Planter) (string, bool) {
 	x0, y0 := base(s.edge.Pts[n-4])
 	x1, y1 := base(s.edge.Pts[n-1])
 	chord := math.Hypot(x1-x0, y1-y0)
-	off := p.sign() * p.by(2.5, 5)
+	off := p.sign() * p.by(2, 3.5)
 	moveKnot(s.edge, split(s.edge), off*(y1-y0)/chord, -off*(x1-x0)/chord)
 	share, _ := p.sharing(s.address)
 	return shareAddress(share), true

@@ -2,6 +2,7 @@ package wardrobe
 
 import (
 	"math/rand/v2"
+	"slices"
 	"strings"
 
 	"understitch/cmd/corpus/internal/sheet"
@@ -19,6 +20,13 @@ func Lay(g *sheet.Garment, r *rand.Rand) {
 	}
 	back := func(piece string) bool { return strings.HasSuffix(piece, "back") }
 	dx, dy := float64(450+10*r.IntN(20)), float64(10*r.IntN(2)*r.IntN(30))
+	for _, n := range g.Nests {
+		if _, name, _ := strings.Cut(n.Outer, "."); dy > 0 && back(name) {
+			if n.Align = alignBy(g, n); n.Align == "" {
+				dy = 0 // nothing would tell how one lies in the other
+			}
+		}
+	}
 	each(g, back, func(p sheet.Pt) sheet.Pt { return p.By(dx, dy) })
 	if dy == 0 {
 		return
@@ -33,6 +41,19 @@ func Lay(g *sheet.Garment, r *rand.Rand) {
 			}
 		}
 	}
+}
+
+// alignBy is a share by which a nest's pieces can be laid together, or "".
+func alignBy(g *sheet.Garment, n *sheet.Nest) string {
+	of := func(side []sheet.Stretch, piece string) bool {
+		return slices.ContainsFunc(side, func(s sheet.Stretch) bool { return s.From == "" && strings.HasPrefix(s.Edge, piece+".") })
+	}
+	for _, s := range g.Shares {
+		if s.Match == "identical" && of(s.Outer, n.Outer) && of(s.Inner, n.Inner) {
+			return "share." + s.Name
+		}
+	}
+	return ""
 }
 
 // each moves the points of the pieces that suit.

@@ -69,6 +69,9 @@ func (m *Maker) sized(n int) {
 			bust += 40 * float64(first+m.Base)
 		}
 	}
+	if !m.HouseSizes {
+		bust += 40 * float64(m.Base) // the smallest size is as large as one wearer
+	}
 	for _, f := range bodyOf(bust) {
 		m.body[f.Name] = measure{f.MM, 40}
 	}

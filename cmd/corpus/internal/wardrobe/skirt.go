@@ -55,7 +55,7 @@ func skirt(m *Maker) {
 		From: "zip", To: "end", Stock: []float64{160, 180, 200, 220, 250}}}
 	if m.IntN(3) == 0 {
 		m.Alters = []*sheet.Alter{{Name: "fitting", Edges: []string{"shell.front.side", "shell.back.side", "lining.front.side", "lining.back.side"},
-			Inward: []sheet.Figure{{Name: "high-hip", MM: m.some(1, 3)}, {Name: "hip", MM: m.some(0, 2)}}}}
+			Inward: []sheet.Figure{{Name: "high-hip", MM: m.some(1, 2)}, {Name: "hip", MM: m.some(0, 2)}}}}
 	}
 }
 
@@ -82,7 +82,7 @@ func (s skirtDraft) piece(name string, wider float64, d skirtDart) *sheet.Piece 
 	flare := s.flare * down / 420
 	hem := hip.By(flare, down)
 	waist := bent("waist", append(append([]pt{sheet.P(0, 0)}, along(sheet.P(0, 0), inner)...), append(along(inner, outer),
-		outer.By(18*math.Cos(turn), 18*math.Sin(turn)), corner.By(-28, 10), corner)...)...)
+		outer.By(18*math.Cos(turn), 18*math.Sin(turn)), corner.By(-35, 12.5), corner)...)...)
 	side := knots(bent("side", corner, corner.By(15, 42), high.By(-8, -30), high, high.By(8, 34), hip.By(-flare*30/down, -30), hip,
 		hip.By(flare/3, down/3), hem.By(-flare/3, -down/3), hem), map[string]int{"high-hip": 3, "hip": 6})
 	reach := math.Hypot(down, flare)
