@@ -42,6 +42,9 @@ var InnerWithinOuter = &rules.Rule{
 	}, {
 		Name: "share", Value: 1, Unit: rules.Millimetres, Source: "as there",
 		Text: "pieces are not laid together by a share whose lines differ by more than this, which is left to shared-edge",
+	}, {
+		Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "as there",
+		Text: "nor over a dart whose legs differ by more than this, which is left to dart-legs",
 	}},
 	Each: rules.Nests(innerWithinOuter),
 }
@@ -171,6 +174,14 @@ func (n *nesting) outlines(covered []bool) {
 	var doubt func(y float64) float64
 	if err == nil {
 		off, doubt, err = nest.Doubt(n.Garment)
+	}
+	if err == nil && nest.Align != nil {
+		for _, s := range slices.Concat(nest.Align.Outer, nest.Align.Inner) {
+			if lameDart(s.Edge, n.Limit("legs")) {
+				err = fmt.Errorf("a dart on %s, by which they are laid together, has legs that differ", s.Edge.Address())
+				break
+			}
+		}
 	}
 	if err == nil && off > n.Limit("share") {
 		err = fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", nest.Align.Address(), n.Show(off))

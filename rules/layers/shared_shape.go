@@ -69,14 +69,22 @@ func (s *sharing) explained(part model.SharedPart) bool {
 // place or its tip is wrong, and the closed edge has no shape to speak of.
 func (s *sharing) lame(w *model.Walk, first, last int) bool {
 	for _, r := range w.Runs[first : last+1] {
-		for _, d := range r.Edge.Piece.Darts {
-			if d.On != r.Edge {
-				continue
-			}
-			for _, l := range d.Legs() {
-				if a, b := l.Lengths(); math.Abs(a-b) > s.Limit("legs") {
-					return true
-				}
+		if lameDart(r.Edge, s.Limit("legs")) {
+			return true
+		}
+	}
+	return false
+}
+
+// lameDart reports whether the legs of a dart on an edge differ by more than so much.
+func lameDart(e *model.Edge, most float64) bool {
+	for _, d := range e.Piece.Darts {
+		if d.On != e {
+			continue
+		}
+		for _, l := range d.Legs() {
+			if a, b := l.Lengths(); math.Abs(a-b) > most {
+				return true
 			}
 		}
 	}

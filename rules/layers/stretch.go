@@ -1,8 +1,10 @@
 package layers
 
 import (
+	"cmp"
 	_ "embed"
 	"fmt"
+	"slices"
 
 	"understitch/model"
 	"understitch/rules"
@@ -25,7 +27,7 @@ var Stretch = &rules.Rule{
 			"does not help over a lining that gives by a tenth. The garment does not go on, or bursts a seam.",
 		How: "At each level where the wearer's measure is known and the layer closes round with less than that, its girth, darts " +
 			"closed, times one plus the stretch of its cloth across must reach the measure. A boned layer is meant to press the " +
-			"body in and is not judged. Where the layer's ease is found at fault already, nothing is said.",
+			"body in and is not judged. A layer that lacks at several levels is reported once, by the worst. Where the layer's ease is found at fault already, nothing is said.",
 		Fix: "Take a cloth that stretches further, let the layer out at that level, or lay the pieces so that the cloth's greater stretch " +
 			"goes round.",
 		Bad: stretchBad, Good: stretchGood, Since: "0.1",
@@ -38,27 +40,48 @@ func stretch(p *rules.Pass, l *model.Layer) {
 	if l.Fabric == nil || p.Garment.Boned(l) {
 		return
 	}
+	var short []reaching
 	for _, level := range p.Garment.LevelsDown() {
 		round, err := p.Garment.Girth(l, level)
 		if err != nil || !(round < level.Body) || toldByEase(p.Garment, l, level) {
 			continue
 		}
-		judgeStretch(p, l, level, round)
+		say := rules.Say{Key: level.Name, Place: l.Place}
+		reach, err := p.Garment.Reach(l, level)
+		switch {
+		case err != nil:
+			p.Cannot(err, say)
+		case reach < level.Body:
+			short = append(short, reaching{level, round, reach})
+		default:
+			p.AtLeast(reach, level.Body, say)
+		}
+	}
+	if len(short) > 0 { // it is one cloth: the level at which it lacks most tells
+		slices.SortStableFunc(short, func(a, b reaching) int { return cmp.Compare(b.lacks(), a.lacks()) })
+		judgeStretch(p, l, short[0], short[1:])
 	}
 }
 
-func judgeStretch(p *rules.Pass, l *model.Layer, level *model.Level, round float64) {
+// reaching is how far a layer stretches at a level.
+type reaching struct {
+	level        *model.Level
+	round, reach float64
+}
+
+func (r reaching) lacks() float64 { return r.level.Body - r.reach }
+
+func judgeStretch(p *rules.Pass, l *model.Layer, worst reaching, others []reaching) {
+	level, round, reach := worst.level, worst.round, worst.reach
 	say := rules.Say{
-		Key: level.Name, Place: l.Place,
+		Key: "reach", Place: l.Place,
 		Related: []rules.Related{
 			{Message: "the level " + level.Name, Place: level.Place},
 			{Message: "the cloth, fabric." + l.Fabric.Name, Place: l.Fabric.Place},
 		},
 	}
-	reach, err := p.Garment.Reach(l, level)
-	if err != nil {
-		p.Cannot(err, say)
-		return
+	for _, o := range others {
+		say.Related = append(say.Related, rules.Related{Message: fmt.Sprintf("it lacks %s at the %s level", p.Show(o.lacks()), o.level.Name), Place: o.level.Place})
 	}
 	say.Message = func() string {
 		return fmt.Sprintf("%s measures %s round at the %s level and stretches by %s %% to %s, where the body measures %s. It lacks %s: "+

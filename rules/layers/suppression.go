@@ -30,7 +30,7 @@ var Suppression = &rules.Rule{
 			"off the outer. How much that room changes from one " +
 			"level to the next is the figure. A level along which the layers share an edge is left out: there they have one girth, and " +
 			"part below it as they may. What the clearances of the nests, or the eases of both layers, state differently " +
-			"at the two levels is allowed. Where another rule finds one of the levels at fault already, this one is silent there.",
+			"at the two levels is allowed. Where another rule finds one of the levels at fault already, this one is silent there. A level at which the room leaps and falls back again is reported once.",
 		Fix: "Look for the dart or seam that was altered on one layer only, and alter the other layer by as much. Where a layer is " +
 			"meant to fall otherwise, as a flared skirt over a narrow lining, state the clearances at both levels.",
 		Bad: suppressionBad, Good: suppressionGood, Since: "0.1",
@@ -50,18 +50,22 @@ func suppression(p *rules.Pass, inner *model.Layer) {
 		if len(rooms) < 2 {
 			continue
 		}
+		before := 0.0 // how far the last one was off
 		for i := 1; i < len(rooms); i++ {
-			judgeSuppression(p, outer, inner, rooms[i-1], rooms[i])
+			before = judgeSuppression(p, outer, inner, rooms[i-1], rooms[i], before)
 		}
 		return
 	}
 }
 
-func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower model.RoomAt) {
+// judgeSuppression judges one level and the next, and gives how far they are off.
+// Where the levels before were off the other way by as much, it is the level
+// between that is wrong, and that has been said.
+func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower model.RoomAt, before float64) float64 {
 	g := p.Garment
 	for _, l := range []*model.Level{upper.Level, lower.Level} {
 		if toldByWidth(g, outer, inner, l) || toldByEase(g, outer, l) || toldByEase(g, inner, l) {
-			return
+			return 0
 		}
 	}
 	say := rules.Say{
@@ -75,7 +79,7 @@ func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower mod
 	meant := g.RoomChange(outer, inner, upper.Level, lower.Level)
 	if meant.Any() {
 		p.Good(say)
-		return
+		return 0
 	}
 	off := meant.Beyond(lower.Room() - upper.Room())
 	say.Message = func() string {
@@ -88,7 +92,22 @@ func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower mod
 			upper.Level.Name, lower.Level.Name, more.Address(), p.Show(math.Abs(off)), less.Address(), beyondStated(meant),
 			outer.Address(), p.Show(upper.Outer), p.Show(lower.Outer), inner.Address(), p.Show(upper.Inner), p.Show(lower.Inner))
 	}
+	if off*before < 0 && grade(p, off) > 0 && grade(p, before) >= grade(p, off) {
+		return off
+	}
 	p.Steps(off, say)
+	return off
+}
+
+// grade is 2 for what is past the second limit, 1 for what is past the first.
+func grade(p *rules.Pass, off float64) int {
+	switch {
+	case math.Abs(off) > p.Limit("warn"):
+		return 2
+	case math.Abs(off) > p.Limit("note"):
+		return 1
+	}
+	return 0
 }
 
 // beyondStated tells a reader that the figure is what goes past something stated.

@@ -85,3 +85,14 @@ func TestSuppressionBelowASharedEdge(t *testing.T) {
 	share := "share \"top\" {\n outer = [shell.front.top, shell.back.top]\n inner = [lining.front.top, lining.back.top]\n match = \"eased\"\n}\n"
 	requireKeyed(t, nil, look(t, Suppression, src+share).Findings)
 }
+
+// A level at which the room leaps falls back below it: that is one fault. Half-way
+// to the hem the room is 2.75 cm again, after 4.8 cm at the waist (closed form).
+func TestSuppressionLeapsOnce(t *testing.T) {
+	src := suppressionBad + "level \"hip\" { y = 25.5 }\n"
+	requireKeyed(t, map[string]float64{"bust to waist": 28}, look(t, Suppression, src).Findings)
+	t.Run("what falls on is another", func(t *testing.T) {
+		narrower := change(t, src, "[18, 18], [20.4, 26]", "[18, 18], [17, 26]", "[18, 18], [20.4, 26]", "[18, 18], [17, 26]", "[[20.4, 26], [0, 26]]", "[[17, 26], [0, 26]]", "[[20.4, 26], [0, 26]]", "[[17, 26], [0, 26]]")
+		require.Len(t, look(t, Suppression, narrower).Findings, 2)
+	})
+}
