@@ -79,6 +79,10 @@ type Waived struct {
 	Waiver Waiver `json:"waiver"`
 }
 
+// outside reports whether what accepts the finding stands in no spec, but in a
+// file of known findings.
+func (w Waived) outside(g *Garment) bool { return w.Waiver.Range.File != g.File }
+
 // Waiver is the acceptance of a finding.
 type Waiver struct {
 	Reason string      `json:"reason"`

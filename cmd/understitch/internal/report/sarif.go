@@ -16,7 +16,8 @@ var (
 )
 
 // writeSARIF writes the findings as SARIF 2.1.0, result by result. Accepted
-// findings are results that are suppressed in the source. What could not be
+// findings are results that are suppressed, in the source or, where they stand
+// in a file of known findings, outside it. What could not be
 // read, and checks that were not possible, are notifications of the run: they
 // are no faults of the garment, and viewers would show results as such.
 func writeSARIF(w io.Writer, d *Document, _ Look) error {
@@ -183,8 +184,12 @@ func (s *sarif) result(g *Garment, f Finding) sarifResult {
 
 func (s *sarif) waived(g *Garment, w Waived) sarifResult {
 	r := s.result(g, w.Finding)
+	kind := "inSource"
+	if w.outside(g) {
+		kind = "external"
+	}
 	r.Suppressions = []sarifSuppression{{
-		Kind: "inSource", Status: "accepted", Justification: Clean(w.Waiver.because()),
+		Kind: kind, Status: "accepted", Justification: Clean(w.Waiver.because()),
 		Location: &sarifLocation{Physical: s.places.physical(w.Waiver.Range)},
 	}}
 	return r

@@ -217,10 +217,18 @@ func (s *sheet) waived(g *Garment) {
 	}
 	s.line("")
 	s.plain("Looked at and accepted", color.Bold)
+	known, file := 0, ""
 	for _, w := range g.Waived {
+		if w.outside(g) { // many, and each the same to say
+			known, file = known+1, w.Waiver.Range.File
+			continue
+		}
 		s.entry(w.Severity, w.Subject+" ("+w.Rule+")")
 		s.indented(w.Message)
 		s.entry("because", w.Waiver.because())
+	}
+	if known > 0 {
+		s.entry("known", count(known, "finding", "findings")+" that "+plural(known, "stands", "stand")+" in "+file)
 	}
 }
 
