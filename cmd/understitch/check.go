@@ -35,7 +35,7 @@ where something could not be read or checked.`,
 			if err := a.valid(&s, paths); err != nil {
 				return err
 			}
-			got, err := s.inspect(cmd.Context(), w, paths, true)
+			got, err := s.inspect(cmd.Context(), w, paths, !r.draws())
 			if err != nil {
 				return err
 			}

@@ -71,6 +71,7 @@ A garment is one file, NAME.garment.hcl. Begin with "understitch demo", or with
 		newCheck(w),
 		newMerge(w),
 		newMeasure(w),
+		newOverlay(w),
 		newRules(w),
 		newExplain(w),
 		newTryRules(w),

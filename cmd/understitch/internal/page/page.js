@@ -114,9 +114,12 @@
       var box = svg.boxes || (svg.boxes = svg.getAttribute('viewBox').split(' ').map(Number));
       var more = Math.max(1 / scale - 1, 0) * parseFloat(svg.style.getPropertyValue('--pt'));
       var high = 16 * more;
-      svg.setAttribute('viewBox', [box[0] - left * more, box[1] - high, box[2] + (left + right) * more, box[3] + 2 * high].join(' '));
+      var wide = box[2] + (left + right) * more, tall = box[3] + 2 * high;
+      var width = nominal * scale + (left + right) * Math.max(1 - scale, 0);
+      svg.setAttribute('viewBox', [box[0] - left * more, box[1] - high, wide, tall].join(' '));
       svg.classList.add('set');
-      svg.style.width = nominal * scale + (left + right) * Math.max(1 - scale, 0) + 'px';
+      svg.style.width = width + 'px';
+      svg.style.height = width * tall / wide + 'px';
       svg.style.setProperty('--k', 1 / scale);
     });
   }

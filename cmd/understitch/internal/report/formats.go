@@ -24,5 +24,6 @@ func Formats() []Format {
 		{"sarif", "SARIF 2.1.0, for code scanning and editors", writeSARIF},
 		{"junit", "JUnit XML, for CI servers that show tests", writeJUnit},
 		{"github", "marks on the lines of a change in a GitHub workflow", writeGitHub},
+		{"html", "one page with the drawings, for looking at and printing", writeHTML},
 	}
 }
