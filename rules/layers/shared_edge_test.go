@@ -1,6 +1,7 @@
 package layers
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -183,4 +184,31 @@ seam`},
 			require.Positive(t, result.Passed)
 		})
 	}
+}
+
+// Where two shares meet at a corner, one of them tells of it; where the edge of
+// one is of another shape on the lining, that is all there is to say.
+func TestSharedEdgesThatMeet(t *testing.T) {
+	const shares = `
+share "side" {
+  outer = shell.front.side
+  inner = lining.front.side
+}
+share "top" {
+  outer = shell.front.top
+  inner = lining.front.top
+}
+`
+	lining := func(from, to string) string {
+		i := strings.Index(bodice, `layer "lining"`)
+		return bodice[:i] + change(t, bodice[i:], from, to) + shares
+	}
+	subjects := func(src string) (out []string) {
+		for _, f := range look(t, SharedEdge, src).Findings {
+			out = append(out, f.Subject)
+		}
+		return out
+	}
+	require.Empty(t, subjects(bodice+shares))
+	require.Equal(t, []string{"share.top"}, subjects(lining("[[0, -5], [20, -5]]", "[[0, -5], [10, -5.5], [20, -5]]")), "a bent top")
 }

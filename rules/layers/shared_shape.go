@@ -3,6 +3,7 @@ package layers
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/rules"
@@ -109,6 +110,9 @@ func (s *sharing) end(atEnd bool) {
 	if atEnd {
 		a, b = s.outer.Runs[len(s.outer.Runs)-1].Edge, s.inner.Runs[len(s.inner.Runs)-1].Edge
 	}
+	if s.toldByShare(cornerA) {
+		return
+	}
 	say := rules.Say{Key: fmt.Sprintf("corner %s %s", a.Address(), cornerA.Name), Place: s.innerPlace(b)}
 	say.Related = []rules.Related{
 		{Message: cornerA.Address() + " is drawn here", Place: cornerA.Place},
@@ -116,6 +120,26 @@ func (s *sharing) end(atEnd bool) {
 	}
 	s.angles(s.outer.EndAngle(atEnd), s.inner.EndAngle(atEnd), say,
 		fmt.Sprintf("%s meets %s", a.Address(), cornerA.Name), fmt.Sprintf("%s meets %s", b.Address(), cornerB.Name))
+}
+
+// toldByShare reports whether the corner with an edge that the layers share as
+// well is told with that share: the first of the two tells it, and where the
+// edge itself differs there is no more to say.
+func (s *sharing) toldByShare(beside *model.Edge) bool {
+	earlier := true
+	for _, other := range s.Garment.Shares {
+		if other == s.share {
+			earlier = false
+			continue
+		}
+		if other.Match != model.Identical || !slices.ContainsFunc(other.Outer, func(st model.Stretch) bool { return st.Edge == beside }) {
+			continue
+		}
+		if apart, err := s.Garment.ShareApart(other); earlier || err == nil && apart > s.Limit("shape") {
+			return true
+		}
+	}
+	return false
 }
 
 // crossing judges the angle that two meeting pieces make together.

@@ -27,7 +27,7 @@ var Stretch = &rules.Rule{
 			"does not help over a lining that gives by a tenth. The garment does not go on, or bursts a seam.",
 		How: "At each level where the wearer's measure is known and the layer closes round with less than that, its girth, darts " +
 			"closed, times one plus the stretch of its cloth across must reach the measure. A boned layer is meant to press the " +
-			"body in and is not judged. A layer that lacks at several levels is reported once, by the worst. Where the layer's ease is found at fault already, nothing is said.",
+			"body in and is not judged. A layer that lacks at several levels is reported once, by the worst. Where the layer's ease, or its width against another layer's, is found at fault already, nothing is said.",
 		Fix: "Take a cloth that stretches further, let the layer out at that level, or lay the pieces so that the cloth's greater stretch " +
 			"goes round.",
 		Bad: stretchBad, Good: stretchGood, Since: "0.1",
@@ -43,7 +43,7 @@ func stretch(p *rules.Pass, l *model.Layer) {
 	var short []reaching
 	for _, level := range p.Garment.LevelsDown() {
 		round, err := p.Garment.Girth(l, level)
-		if err != nil || !(round < level.Body) || toldByEase(p.Garment, l, level) {
+		if err != nil || !(round < level.Body) || toldByEase(p.Garment, l, level) || toldByLayers(p.Garment, l, level) {
 			continue
 		}
 		say := rules.Say{Key: level.Name, Place: l.Place}
@@ -61,6 +61,20 @@ func stretch(p *rules.Pass, l *model.Layer) {
 		slices.SortStableFunc(short, func(a, b reaching) int { return cmp.Compare(b.lacks(), a.lacks()) })
 		judgeStretch(p, l, short[0], short[1:])
 	}
+}
+
+// toldByLayers reports whether a layer's girth at a level is found at fault
+// against that of another layer already.
+func toldByLayers(g *model.Garment, l *model.Layer, level *model.Level) bool {
+	return slices.ContainsFunc(g.Layers, func(other *model.Layer) bool {
+		switch {
+		case other.Order < l.Order:
+			return toldByWidth(g, other, l, level)
+		case other.Order > l.Order:
+			return toldByWidth(g, l, other, level)
+		}
+		return false
+	})
 }
 
 // reaching is how far a layer stretches at a level.

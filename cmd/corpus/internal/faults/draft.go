@@ -67,7 +67,11 @@ func slip(p *Planter) (string, bool) {
 	}
 	p.HouseSizes, p.Drafted = false, true
 	b := p.Bodies[1+p.IntN(len(p.Sizes)-2)]
-	b[p.IntN(len(b))].MM += p.sign() * p.by(12, 18)
+	i := p.IntN(len(b))
+	if p.Layer("foundation") != nil { // its seams walk because all girths grow alike
+		i = len(b) - 1
+	}
+	b[i].MM += p.sign() * p.by(12, 18)
 	return "garment", true
 }
 
