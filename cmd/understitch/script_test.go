@@ -32,6 +32,8 @@ func TestMain(m *testing.M) {
 //	                      or, where NAME is sarif, against that of the standard
 //	sparse FILE MB        make a file of that size that takes no room
 //	nested FILE N         make a spec with so many brackets inside one another
+//	gotool [VAR=VALUE...] ARGS...      run the Go tool in the script's folder
+//	pin HOUSE NAME FILE [LINE...]      name a plugin in a house file
 //	narrow FILE N         assert that no line takes more columns than that
 func TestScripts(t *testing.T) {
 	docs, err := filepath.Abs("../../docs")
@@ -45,6 +47,7 @@ func TestScripts(t *testing.T) {
 		UpdateScripts:       *update,
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("COLUMNS", "80")
+			env.Setenv("XDG_CACHE_HOME", filepath.Join(env.WorkDir, ".cache")) // of compiled plugins
 			env.Setenv("TESTDATA", filepath.Join(filepath.Dir(docs), "cmd", "understitch", "internal", "report", "testdata"))
 			return nil
 		},
@@ -53,6 +56,8 @@ func TestScripts(t *testing.T) {
 			"sparse": scriptSparse,
 			"nested": scriptNested,
 			"narrow": scriptNarrow,
+			"gotool": scriptGo,
+			"pin":    scriptPin,
 			"schema": func(ts *testscript.TestScript, neg bool, args []string) { scriptSchema(ts, neg, args, docs) },
 		},
 		Condition: func(name string) (bool, error) {

@@ -26,7 +26,8 @@ func newTryRules(w *world) *cobra.Command {
 		Short: "tries the rules of a house on the examples that they carry",
 		Long: `try-rules finds the house files (` + spec.HouseFile + `) under the paths, or here, and tries each
 rule that they state on its own examples: in a good one it must find nothing, in a
-bad one something. A rule without examples is warned of.
+bad one something. A rule without examples is warned of. Of a plugin it also tells
+whether it keeps to the protocol.
 
 The exit status is 0 where all is as it must be, 1 where an example comes out
 otherwise, and 2 where a house file cannot be read.`,
@@ -125,14 +126,18 @@ func (t *trials) house(in *inspect.Inspector, file string) {
 	t.line(file, "")
 	for _, stated := range s.House.Requires() {
 		t.rules++
-		t.rule(file, s, stated)
+		t.came(stated.Name, house.Try(s.House, stated, s.Engine.Rule(stated.Name), beside(file)), nil, "")
+	}
+	for _, p := range s.House.Plugins() {
+		t.plugin(file, s, p)
 	}
 }
 
-func (t *trials) rule(file string, s inspect.Standards, stated *spec.Require) {
+// came tells how the examples of a rule came out. wrong is what was found wrong
+// beside them, and right what is said where nothing was.
+func (t *trials) came(name string, examples []house.Trial, wrong []string, right string) {
 	good, bad := 0, 0
-	var wrong []string
-	for _, trial := range house.Try(s.House, stated, s.Engine.Rule(stated.Name), beside(file)) {
+	for _, trial := range examples {
 		t.tried++
 		switch {
 		case trial.Fault != "":
@@ -145,13 +150,18 @@ func (t *trials) rule(file string, s inspect.Standards, stated *spec.Require) {
 	}
 	t.wrong += len(wrong)
 	text := fmt.Sprintf("%d good and %d bad as they must be", good, bad)
-	if good+bad == 0 {
+	switch {
+	case good+bad == 0 && right == "":
 		text = "not tried"
+	case good+bad == 0:
+		text = right
+	case right != "":
+		text += "; " + right
 	}
 	if len(wrong) > 0 {
 		text = fmt.Sprintf("WRONG: %d of %d", len(wrong), good+bad+len(wrong))
 	}
-	t.line(fmt.Sprintf("  %-20s %s", stated.Name, text), "")
+	t.line(fmt.Sprintf("  %-20s %s", name, text), "")
 	for _, fault := range wrong {
 		t.line("    ", fault)
 	}

@@ -17,19 +17,36 @@ type Trial struct {
 	Fault string      // what is not as it must be; "" for a trial that went well
 }
 
+// Judge judges a garment in one size by one rule.
+type Judge func(*model.Garment) ([]rules.Outcome, error)
+
 // Try runs a rule of a house on the examples that it carries, by itself. read
 // gives the text of a file, named from the house's folder.
 func Try(h *spec.House, stated *spec.Require, r *rules.Rule, read func(name string) ([]byte, error)) []Trial {
+	judge := func(g *model.Garment) ([]rules.Outcome, error) {
+		engine, err := rules.New([]*rules.Rule{r})
+		if err != nil {
+			return nil, err
+		}
+		settings, _ := engine.Settings(nil)
+		return engine.Check(g, settings), nil
+	}
+	return Examples(h, r.Name, stated.Good, stated.Bad, judge, read)
+}
+
+// Examples tries whatever judges garments under a rule's name on good and bad
+// examples.
+func Examples(h *spec.House, rule string, good, bad []spec.Text, judge Judge, read func(name string) ([]byte, error)) []Trial {
 	var out []Trial
 	for _, x := range []struct {
 		list []spec.Text
 		good bool
-	}{{stated.Good, true}, {stated.Bad, false}} {
+	}{{good, true}, {bad, false}} {
 		for i, e := range x.list {
-			t := Trial{Rule: r.Name, Good: x.good, Name: e.Text, Place: spec.PlaceOf(e.Range)}
+			t := Trial{Rule: rule, Good: x.good, Name: e.Text, Place: spec.PlaceOf(e.Range)}
 			src := []byte(e.Text)
 			if inline(e.Text) {
-				t.Name = fmt.Sprintf("%s, %s example %d", r.Name, sort(x.good), i+1)
+				t.Name = fmt.Sprintf("%s, %s example %d", rule, sort(x.good), i+1)
 			} else {
 				var err error
 				if src, err = read(e.Text); err != nil {
@@ -38,7 +55,7 @@ func Try(h *spec.House, stated *spec.Require, r *rules.Rule, read func(name stri
 					continue
 				}
 			}
-			t.Fault = tried(h, r, t, src)
+			t.Fault = tried(h, judge, t, src)
 			out = append(out, t)
 		}
 	}
@@ -53,12 +70,7 @@ func sort(good bool) string {
 }
 
 // tried tells what is not as it must be with one example.
-func tried(h *spec.House, r *rules.Rule, t Trial, src []byte) string {
-	engine, err := rules.New([]*rules.Rule{r})
-	if err != nil {
-		return err.Error()
-	}
-	settings, _ := engine.Settings(nil)
+func tried(h *spec.House, judge Judge, t Trial, src []byte) string {
 	doc, diags := spec.Read(t.Name, src, h)
 	if model.Errors(diags) {
 		return unread(diags)
@@ -73,7 +85,11 @@ func tried(h *spec.House, r *rules.Rule, t Trial, src []byte) string {
 		if model.Errors(diags) {
 			return unread(diags)
 		}
-		outcomes = append(outcomes, engine.Check(g, settings)...)
+		came, err := judge(g)
+		if err != nil {
+			return err.Error()
+		}
+		outcomes = append(outcomes, came...)
 	}
 	return verdict(rules.Gather(outcomes), t.Good)
 }

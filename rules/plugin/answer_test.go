@@ -7,8 +7,6 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"understitch/model"
-	"understitch/model/reckoned"
 	"understitch/rules"
 )
 
@@ -94,10 +92,7 @@ func TestAnyAnswer(t *testing.T) {
 func TestOutcomes(t *testing.T) {
 	g := garment(t, "bodice", 3)
 	g.Size = "38"
-	things := map[string]model.Thing{}
-	for _, x := range reckoned.Things(g) {
-		things[x.Address()] = x
-	}
+	things := addressesOf(g)
 	rule := Rule(named("knits", nil))
 	got := outcomesOf(rule, rules.Warning, g, things, []Row{
 		{Key: "k", Verdict: "error", Address: "shell.front.dart.waist", Measured: 46, Limit: 40, Unit: rules.Millimetres, Numeric: true, Message: "m"},

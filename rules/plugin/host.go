@@ -25,6 +25,7 @@ type host struct {
 	mu     sync.Mutex
 	idle   []*child
 	closed bool
+	anew   int // how often a child was given up for a new one
 }
 
 // ready loads the module and starts it a first time, so that what fails for
@@ -71,8 +72,16 @@ func (h *host) keep(c *child) {
 
 func (h *host) close() {
 	h.mu.Lock()
+	h.closed = true
+	h.mu.Unlock()
+	h.rest()
+}
+
+// rest ends the children that are idle.
+func (h *host) rest() {
+	h.mu.Lock()
 	idle := h.idle
-	h.idle, h.closed = nil, true
+	h.idle = nil
 	h.mu.Unlock()
 	for _, c := range idle {
 		c.kill()
@@ -81,15 +90,21 @@ func (h *host) close() {
 
 // look asks the plugin about a garment in the size at hand.
 func (h *host) look(g *model.Garment, ceiling rules.Severity) ([]rules.Outcome, error) {
-	things := map[string]model.Thing{}
-	for _, t := range reckoned.Things(g) {
-		things[t.Address()] = t
-	}
+	things := addressesOf(g)
 	rows, err := h.rows(func(number int) []byte { return Table(number, g) }, func(address string) bool { return things[address] != nil })
 	if err != nil {
 		return nil, err
 	}
 	return outcomesOf(h.rule, ceiling, g, things, rows), nil
+}
+
+// addressesOf are the things of a garment by their addresses.
+func addressesOf(g *model.Garment) map[string]model.Thing {
+	things := map[string]model.Thing{}
+	for _, t := range reckoned.Things(g) {
+		things[t.Address()] = t
+	}
+	return things
 }
 
 // rows asks the plugin once. A child that has answered before and fails now is
@@ -115,6 +130,9 @@ func (h *host) rows(table func(number int) []byte, known func(string) bool) ([]R
 		if c.asked == 1 || late {
 			return nil, err
 		}
+		h.mu.Lock()
+		h.anew++
+		h.mu.Unlock()
 	}
 }
 

@@ -28,6 +28,9 @@ func main() {
 			for {
 				kept = append(kept, make([]byte, 1<<20))
 			}
+		case "counts-up":
+			asked++
+			answer = strings.Replace(answer, fmt.Sprintf("%d figures", figures), fmt.Sprintf("asked %d times", asked), 1)
 		case "hoard":
 			kept := make([]byte, 1<<20)
 			for i := range kept {
@@ -69,8 +72,14 @@ func main() {
 			answer = strings.Replace(answer, fmt.Sprintf("%d figures", figures), fmt.Sprintf("%d variables, %v", len(os.Environ()), os.Args), 1)
 		}
 		fmt.Print(answer)
+		if name == "once" {
+			os.Exit(0)
+		}
 	}
 }
+
+// asked is how often it was asked about counts-up.
+var asked int
 
 // hoard is what is kept from garment to garment.
 var hoard [][]byte
