@@ -1,0 +1,75 @@
+package fullscale
+
+import (
+	"math"
+	"slices"
+
+	"understitch/cmd/understitch/internal/drawing"
+	"understitch/model/curve"
+)
+
+// On a screen words and tags stand beside the cloth. At full scale that would
+// take paper by the metre, and there is room within.
+
+// within moves the words of levels and the tags of findings in over the cloth.
+func (b *board) within(marks []drawing.Mark) []drawing.Mark {
+	out := slices.Clone(marks)
+	cloth := b.extent(marks, false)
+	for i := range out {
+		m := &out[i]
+		switch {
+		case m.Kind == drawing.LevelWidth:
+			m.Dir, m.Reach, m.Align = curve.Point{}, 0, drawing.End
+			m.At.X = b.rightAt(m.At.Y, m.At.X) - 4
+			m.At.Y += 10 * Point // under the line
+		case m.Sign == drawing.Tag && !holds(cloth, b.extents(*m)):
+			turned := *m
+			turned.Dir = m.Dir.Scale(-1)
+			if holds(cloth, b.extents(turned)) {
+				*m = turned
+			}
+		}
+	}
+	return out
+}
+
+func holds(room curve.Box, boxes []curve.Box) bool {
+	for _, b := range boxes {
+		if b.Min.X < room.Min.X || b.Min.Y < room.Min.Y || b.Max.X > room.Max.X || b.Max.Y > room.Max.Y {
+			return false
+		}
+	}
+	return true
+}
+
+// rightAt is how far to the right all the pieces that are met there reach, about
+// a height and as far under it as a level's words go; otherwise where none is.
+func (b *board) rightAt(y, otherwise float64) float64 {
+	const words, step = 16.0, 2.0
+	x := math.Inf(1)
+	for down := 0.0; down <= words; down += step {
+		for _, lines := range b.around {
+			if right, ok := lastCrossing(lines, y+down); ok {
+				x = min(x, right)
+			}
+		}
+	}
+	if math.IsInf(x, 1) {
+		return otherwise
+	}
+	return x
+}
+
+// lastCrossing is how far to the right lines cross a height.
+func lastCrossing(lines [][]curve.Point, y float64) (x float64, ok bool) {
+	x = math.Inf(-1)
+	for _, line := range lines {
+		for i := 1; i < len(line); i++ {
+			a, b := line[i-1], line[i]
+			if (a.Y > y) != (b.Y > y) {
+				x = max(x, a.X+(y-a.Y)/(b.Y-a.Y)*(b.X-a.X))
+			}
+		}
+	}
+	return x, !math.IsInf(x, -1)
+}
