@@ -9,11 +9,15 @@ import (
 )
 
 // Lay lays the pieces out on the paper in one of several ways: as they were
-// drafted; turned over, so that the fold is on the right; or the backs beside
-// the fronts, perhaps further down, where they have levels of their own.
+// drafted; turned over, so that the fold is on the right; drawn the other way
+// round; or the backs beside the fronts, perhaps further down, where they have
+// levels of their own.
 func Lay(g *sheet.Garment, r *rand.Rand) {
 	if r.IntN(3) == 0 {
 		each(g, func(string) bool { return true }, func(p sheet.Pt) sheet.Pt { return sheet.Pt{X: p.X.Times(-1), Y: p.Y} })
+	}
+	if r.IntN(3) == 0 {
+		drawBackwards(g)
 	}
 	if r.IntN(3) > 0 {
 		return
