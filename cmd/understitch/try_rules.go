@@ -54,7 +54,9 @@ func tryRules(w *world, paths []string) error {
 	for _, file := range files {
 		t.house(in, file)
 	}
-	t.total()
+	if t.houses > 0 {
+		t.total()
+	}
 	switch {
 	case t.trouble:
 		return status(statusTrouble)
@@ -105,10 +107,10 @@ func houseFiles(paths []string) ([]string, error) {
 
 // trials tells how the examples came out, and counts them.
 type trials struct {
-	w            *world
-	rules, tried int
-	wrong        int
-	trouble      bool
+	w             *world
+	houses, rules int
+	tried, wrong  int
+	trouble       bool
 }
 
 func (t *trials) house(in *inspect.Inspector, file string) {
@@ -123,6 +125,7 @@ func (t *trials) house(in *inspect.Inspector, file string) {
 	for _, d := range house.Untried(s.House) {
 		t.w.problem(d)
 	}
+	t.houses++
 	t.line(file, "")
 	for _, stated := range s.House.Requires() {
 		t.rules++

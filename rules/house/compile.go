@@ -87,11 +87,21 @@ func compile(h *spec.House, r *spec.Require, taken []*rules.Rule) (*rules.Rule, 
 		c.try(made.message, r.Message, cty.String, "message")
 		c.tryNumbers(made.test, r)
 	}
-	out.Doc = made.doc()
+	out.Doc, out.Settled = made.doc(), made.settled()
 	if !model.Errors(c.diags) {
 		out.Each = made.each
 	}
 	return out, c.diags
+}
+
+// settled reports whether all the numbers that the rule reads are stated.
+func (r *rule) settled() bool {
+	for _, s := range r.reads {
+		if s.figure == nil || s.figure.shape == many || s.figure.shape != text && s.figure.shape != flag && !s.figure.said {
+			return false
+		}
+	}
+	return true
 }
 
 // Family is the group that the rules of a house are listed under.

@@ -82,7 +82,8 @@ func (r *run) equal(p *rules.Pass, thing model.Thing) {
 func (r *run) verdict(p *rules.Pass, thing model.Thing, holds bool, d dim, f rules.Figure, otherwise func() string) {
 	units := map[dim]rules.Unit{length: rules.Millimetres, percent: rules.Percent, degrees: rules.Degrees, ratio: rules.Ratio, plain: rules.Ratio}
 	unit, known := units[d]
-	if !known { // areas, and what goes by no unit
+	atLimit := math.Abs(f.Margin) <= tolerance && (!holds || f.Room == 0 && f.Limit == 0)
+	if !known || atLimit { // areas and the like; and where there is nothing between figure and limit to tell
 		r.say(p, thing, holds, nil, otherwise)
 		return
 	}

@@ -202,7 +202,19 @@ var contains = function.New(&function.Spec{
 		if args[0].Type() == cty.String {
 			return cty.BoolVal(strings.Contains(args[0].AsString(), args[1].AsString())), nil
 		}
-		return stdlib.Contains(args[0], args[1])
+		for it := args[0].ElementIterator(); it.Next(); {
+			_, v := it.Element()
+			if v.IsKnown() && !v.IsNull() && v.Type() == cty.Number && args[1].Type() == cty.Number {
+				if math.Abs(float(v)-float(args[1])) <= tolerance {
+					return cty.True, nil
+				}
+				continue
+			}
+			if v.RawEquals(args[1]) {
+				return cty.True, nil
+			}
+		}
+		return cty.False, nil
 	},
 })
 

@@ -207,6 +207,7 @@ func TestExpressions(t *testing.T) {
 		{"loop in a loop", "garment", `sum(flatten([for l in garment.layers : [for p in l.pieces : length(p.edges)]])) == 10`, true},
 		{"a thing by name", "garment", `garment.layers.shell.pieces.front.edges.hem.allowance == 3`, true},
 		{"by name in brackets", "garment", `garment.layers["shell"].pieces["front"].cut == 2`, true},
+		{"one of several figures", "garment", `contains([0.6, 1.2, 1.5], garment.layers.shell.pieces.front.edges.side.allowance) && !contains([1, 2], 1.2)`, true},
 		{"keys", "garment", `contains(keys(garment.layers), "shell") && !contains(keys(garment.layers), "coat")`, true},
 		{"names joined", "garment", `join(",", [for l in garment.layers : l.name]) == "lining,shell"`, true},
 		{"names sorted and cut up", "garment", `sort(split("-", "c-b-a"))[0] == "a" && upper("ab") == "AB" && strlen("abc") == 3`, true},
@@ -280,7 +281,9 @@ func TestFigures(t *testing.T) {
 		{"at least", `that = bone.length >= 9.5`, rules.Found, rules.Millimetres, 90, 95, -5},
 		{"turned round", `that = cm(9.5) <= bone.length`, rules.Found, rules.Millimetres, 90, 95, -5},
 		{"at most", `that = bone.length <= 10`, rules.Passed, rules.Millimetres, 90, 100, 10},
-		{"more than", `that = bone.length > 9`, rules.Found, rules.Millimetres, 90, 90, 0},
+		{"more than", `that = bone.length > 9.5`, rules.Found, rules.Millimetres, 90, 95, -5},
+		{"more than, and just that", `that = bone.length > 9`, rules.Found, "", 0, 0, 0},
+		{"equal to nothing more or less", "figure = bone.length\nequals = bone.length", rules.Passed, "", 0, 0, 0},
 		{"between", `that = between(bone.length, 8, 12)`, rules.Passed, rules.Millimetres, 90, 80, 10},
 		{"two figures", `that = bone.along <= bone.length`, rules.Found, rules.Millimetres, 100, 90, -10},
 		{"a ratio", `that = bone.length / bone.along >= 0.95`, rules.Found, rules.Ratio, 0.9, 0.95, -0.05},
@@ -295,6 +298,7 @@ func TestFigures(t *testing.T) {
 			require.InDeltaSlice(t, []float64{c.measured, c.limit, c.margin}, []float64{o.Measured, o.Limit, o.Margin}, 1e-9)
 			if c.status == rules.Found {
 				require.InDelta(t, -c.margin, o.Off, 1e-9)
+				require.Equal(t, "the rule of the house", o.Related[0].Message)
 				require.Equal(t, 2, o.Related[0].Place.Start.Line, "the line of the house")
 			}
 		})

@@ -30,8 +30,8 @@ var seamKind = &kind{
 	figures: append([]figure{
 		textOf("name", func(s *model.Seam) string { return s.Name }),
 		address[*model.Seam](),
-		lengthOf("ease_least", func(s *model.Seam) float64 { return s.Ease.Low }),
-		lengthOf("ease_greatest", func(s *model.Seam) float64 { return s.Ease.High }),
+		said(lengthOf("ease_least", func(s *model.Seam) float64 { return s.Ease.Low })),
+		said(lengthOf("ease_greatest", func(s *model.Seam) float64 { return s.Ease.High })),
 	}, sides(measured.OfSeam)...),
 }
 
@@ -72,11 +72,11 @@ var closureKind = &kind{
 			}
 			return c.Tape.Name
 		}),
-		lengthOf("lap", func(c *model.Closure) float64 { return c.Lap }),
-		lengthOf("diameter", func(c *model.Closure) float64 { return c.Diameter }),
-		lengthOf("extension", func(c *model.Closure) float64 { return c.Extension }),
+		said(lengthOf("lap", func(c *model.Closure) float64 { return c.Lap })),
+		said(lengthOf("diameter", func(c *model.Closure) float64 { return c.Diameter })),
+		said(lengthOf("extension", func(c *model.Closure) float64 { return c.Extension })),
 		maybe("across", length, func(g *model.Garment, c *model.Closure) *float64 { return measured.OfClosure(g, c).Across }),
-		numberOf("buttons", plain, func(_ *model.Garment, c *model.Closure) float64 { return float64(len(c.Buttons)) }),
+		said(numberOf("buttons", plain, func(_ *model.Garment, c *model.Closure) float64 { return float64(len(c.Buttons)) })),
 	}, sides(func(g *model.Garment, c *model.Closure) measured.Pair { return measured.OfClosure(g, c).Pair })...),
 }
 

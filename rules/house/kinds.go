@@ -41,6 +41,7 @@ type figure struct {
 	shape shape
 	dim   dim
 	kind  string // of many things
+	said  bool   // the spec states it as it is: no fitting and no other size changes it
 
 	number func(g *model.Garment, x any) float64
 	text   func(x any) string
@@ -109,6 +110,12 @@ func numberOf[T any](name string, d dim, get func(g *model.Garment, x T) float64
 
 func lengthOf[T any](name string, get func(x T) float64) figure {
 	return numberOf(name, length, func(_ *model.Garment, x T) float64 { return get(x) })
+}
+
+// said marks a figure that the spec states as it is.
+func said(f figure) figure {
+	f.said = true
+	return f
 }
 
 // maybe is a figure of the measurement document, which leaves out what cannot

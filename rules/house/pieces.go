@@ -46,18 +46,18 @@ var layerKind = &kind{
 		textOf("name", layerName),
 		address[*model.Layer](),
 		textOf("side", func(l *model.Layer) string { return string(l.Side) }),
-		numberOf("order", plain, func(_ *model.Garment, l *model.Layer) float64 { return float64(l.Order) }),
+		said(numberOf("order", plain, func(_ *model.Garment, l *model.Layer) float64 { return float64(l.Order) })),
 		textOf("fabric", func(l *model.Layer) string {
 			if l.Fabric == nil {
 				return ""
 			}
 			return l.Fabric.Name
 		}),
-		fabricOf("thickness", length, func(f *model.Fabric) float64 { return f.Thickness }),
-		fabricOf("stretch_across", percent, func(f *model.Fabric) float64 { return f.StretchAcross }),
-		fabricOf("stretch_along", percent, func(f *model.Fabric) float64 { return f.StretchAlong }),
-		fabricOf("shrink_across", percent, func(f *model.Fabric) float64 { return f.ShrinkAcross }),
-		fabricOf("shrink_along", percent, func(f *model.Fabric) float64 { return f.ShrinkAlong }),
+		said(fabricOf("thickness", length, func(f *model.Fabric) float64 { return f.Thickness })),
+		said(fabricOf("stretch_across", percent, func(f *model.Fabric) float64 { return f.StretchAcross })),
+		said(fabricOf("stretch_along", percent, func(f *model.Fabric) float64 { return f.StretchAlong })),
+		said(fabricOf("shrink_across", percent, func(f *model.Fabric) float64 { return f.ShrinkAcross })),
+		said(fabricOf("shrink_along", percent, func(f *model.Fabric) float64 { return f.ShrinkAlong })),
 		levelsOf("girth", measured.Girths),
 		manyOf("pieces", "piece", func(p *model.Piece) string { return p.Name }, func(l *model.Layer) []*model.Piece { return l.Pieces }),
 	},
@@ -81,7 +81,7 @@ var pieceKind = &kind{
 		textOf("name", func(p *model.Piece) string { return p.Name }),
 		address[*model.Piece](),
 		textOf("layer", func(p *model.Piece) string { return p.Layer.Name }),
-		numberOf("cut", plain, func(_ *model.Garment, p *model.Piece) float64 { return float64(p.Cut) }),
+		said(numberOf("cut", plain, func(_ *model.Garment, p *model.Piece) float64 { return float64(p.Cut) })),
 		flagOf("mirrored", func(p *model.Piece) bool { return p.Mirrored }),
 		textOf("fold", func(p *model.Piece) string {
 			if p.Fold == nil {
@@ -131,7 +131,7 @@ var edgeKind = &kind{
 		flagOf("paper", func(e *model.Edge) bool { return e.Path == nil }),
 		lengthOf("length", (*model.Edge).Length),
 		lengthOf("sewn_length", (*model.Edge).SewnLength),
-		lengthOf("allowance", func(e *model.Edge) float64 { return e.Allowance.Width }),
+		said(lengthOf("allowance", func(e *model.Edge) float64 { return e.Allowance.Width })),
 		manyOf("notches", "notch", notchName, func(e *model.Edge) []*model.Notch {
 			var out []*model.Notch
 			for _, n := range e.Piece.Notches {
@@ -156,7 +156,7 @@ var notchKind = &kind{
 		textOf("layer", func(n *model.Notch) string { return n.Piece.Layer.Name }),
 		textOf("on", func(n *model.Notch) string { return n.On.Name }),
 		textOf("kind", func(n *model.Notch) string { return n.Kind }),
-		lengthOf("depth", func(n *model.Notch) float64 { return n.Depth }),
+		said(lengthOf("depth", func(n *model.Notch) float64 { return n.Depth })),
 		maybe("at", length, func(_ *model.Garment, n *model.Notch) *float64 { return measured.OfNotch(n).At }),
 		maybe("x", length, func(_ *model.Garment, n *model.Notch) *float64 { return measured.OfNotch(n).X }),
 		maybe("y", length, func(_ *model.Garment, n *model.Notch) *float64 { return measured.OfNotch(n).Y }),

@@ -67,7 +67,7 @@ func value(f rules.Finding) *float64 {
 	if !f.Numeric || math.IsInf(f.Off, 0) || math.IsNaN(f.Off) {
 		return nil
 	}
-	v := math.Ceil(f.Off*steps-1e-6) / steps
+	v := max(math.Ceil(f.Off*steps-1e-6)/steps, 0)
 	return &v
 }
 
