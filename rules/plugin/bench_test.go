@@ -16,14 +16,16 @@ import (
 const starterSource = "starter/golang"
 
 // gown is a whole garment of the demo wardrobe.
-func gown(t testing.TB) *model.Garment {
+func gown(t testing.TB) *model.Garment { return fromWardrobe(t, "ball-gown") }
+
+func fromWardrobe(t testing.TB, name string) *model.Garment {
 	t.Helper()
 	const folder = "../../cmd/understitch/demo/"
 	house, diags := spec.LoadHouse(folder + "house.hcl")
 	require.Empty(t, diags)
-	src, err := os.ReadFile(folder + "ball-gown.garment.hcl")
+	src, err := os.ReadFile(folder + name + ".garment.hcl")
 	require.NoError(t, err)
-	doc, diags := spec.Read("ball-gown.garment.hcl", src, house)
+	doc, diags := spec.Read(name+".garment.hcl", src, house)
 	require.Empty(t, diags)
 	g, diags := doc.Garment("")
 	require.Empty(t, diags)
@@ -39,14 +41,17 @@ func BenchmarkFirstAnswer(b *testing.B) {
 	warm := set(b, p, module)
 	_, failed, _ := ask(warm, g)
 	require.Empty(b, failed)
+	best := time.Hour
 	for b.Loop() {
 		s := NewSet(runner(b), BesideIn(files(p, module), "wardrobe/house.hcl"), []*model.Plugin{p}, []*rules.Rule{Rule(p)})
-		_, failed, _ := ask(s, g)
+		_, failed, took := ask(s, g)
 		require.Empty(b, failed)
+		best = min(best, took)
 		b.StopTimer()
 		s.Close()
 		b.StartTimer()
 	}
+	b.ReportMetric(float64(best)/1e6, "best-ms") // a busy machine tells on the mean
 }
 
 // A garment of the wardrobe, from its figures to its outcomes, by a child that
@@ -57,11 +62,14 @@ func BenchmarkNextAnswer(b *testing.B) {
 	g := gown(b)
 	_, failed, _ := ask(s, g)
 	require.Empty(b, failed)
-	b.ReportMetric(float64(len(Table(1, g))), "bytes/table")
+	best := time.Hour
 	for b.Loop() {
-		_, failed, _ := ask(s, g)
+		_, failed, took := ask(s, g)
 		require.Empty(b, failed)
+		best = min(best, took)
 	}
+	b.ReportMetric(float64(len(Table(1, g))), "bytes/table")
+	b.ReportMetric(float64(best)/1e6, "best-ms")
 }
 
 // A table answered by a child that runs: what of it is the plugin's and the
