@@ -10,7 +10,7 @@ import (
 
 // Every figure of every kind that a rule in text can read is told, under the same
 // name, if the garment has it.
-func TestFigures(t *testing.T) {
+func TestFiguresLaidFlat(t *testing.T) {
 	doc, diags := spec.Read("g.garment.hcl", []byte(`garment "g" {
   unit  = "cm"
   sizes = ["38", "40"]
