@@ -77,7 +77,7 @@ func alongside(a, b *Walk) (same bool, by string) {
 		return a.Runs[0].Backward() == b.Runs[0].Backward(), ByEdge
 	}
 	ga, gb, framed := fallOf(a), fallOf(b), oneFrame(a, b)
-	if framed {
+	if upright(a, b) {
 		as, bs := math.Abs(ga-gb), math.Abs(ga+gb)
 		if math.Min(math.Abs(ga), math.Abs(gb)) > clearly && math.Abs(as-bs) > clearly {
 			return as < bs, ByLevels
@@ -125,9 +125,23 @@ func endOf(w *Walk) curve.Point {
 	return last.Edge.Path.At(last.To)
 }
 
-// fallOf is how much lower the walk ends than it starts; zero without drawing.
+// upright reports whether all edges of both walks are drawn with levels, be they
+// the garment's or the piece's own, so that down is the same way for all.
+func upright(walks ...*Walk) bool {
+	for _, w := range walks {
+		for _, r := range w.Runs {
+			if p := r.Edge.Piece; !r.Edge.Drawn() || p.OwnLevels && len(p.LevelsAt) == 0 {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// fallOf is how much lower the walk ends than it starts; zero where that is not
+// known.
 func fallOf(w *Walk) float64 {
-	if !oneFrame(w) {
+	if !upright(w) {
 		return 0
 	}
 	return endOf(w).Y - startOf(w).Y

@@ -90,3 +90,39 @@ seam "side" { join = [[shell.front.upper, shell.front.lower], [shell.back.upper,
 	require.Equal(t, "upper", a.Runs[0].Edge.Name)
 	require.Equal(t, "upper", b.Runs[0].Edge.Name)
 }
+
+// Pieces with levels of their own are drawn upright: down goes with down, though
+// the notches would fit the other way round as well.
+func TestOwnLevelsTellTheWay(t *testing.T) {
+	for _, c := range []struct{ levels, way string }{
+		{"levels = { hip = 50 }", model.ByLevels},
+		{"levels = {}", model.ByOutlines}, // may lie any way round
+	} {
+		t.Run(c.levels, func(t *testing.T) {
+			piece := func(name, levels, top string) string {
+				return `piece "` + name + `" {
+    ` + levels + `
+    edge "top"  { line = [[0, ` + top + `], [20, ` + top + `]] }
+    edge "side" { line = [[20, ` + top + `], [20, ` + top + ` + 60]] }
+    edge "hem"  { line = [[20, ` + top + ` + 60], [0, ` + top + ` + 60], [0, ` + top + `]] }
+    notch "hip" {
+      on = side
+      at = 20
+    }
+    notch "low" {
+      on = side
+      at = 40
+    }
+  }
+`
+			}
+			g := build(t, "garment \"skirt\" { unit = \"cm\" }\nlevel \"hip\" { y = 20 }\nlayer \"shell\" {\n  side = \"outer\"\n"+
+				piece("front", "", "0")+piece("back", c.levels, "30")+"}\nseam \"side\" { join = [shell.front.side, shell.back.side] }\n")
+			j := g.Joins()[0]
+			_, back, err := g.Walks(j)
+			require.NoError(t, err)
+			require.Equal(t, c.way, j.Way())
+			require.Equal(t, c.way == model.ByOutlines, back.Runs[0].Backward())
+		})
+	}
+}
