@@ -152,14 +152,14 @@ func (n *binary) equal(ctx *hcl.EvalContext, a cty.Value) (cty.Value, hcl.Diagno
 		switch {
 		case null(a) && null(b):
 			return cty.BoolVal(wanted), nil
-		case s != t && s != cty.DynamicPseudoType && t != cty.DynamicPseudoType:
+		case !s.Equals(t) && s != cty.DynamicPseudoType && t != cty.DynamicPseudoType:
 		case null(a) && b.IsKnown() || null(b) && a.IsKnown():
 			return cty.BoolVal(!wanted), nil
 		default:
 			return cty.UnknownVal(cty.Bool), nil
 		}
 		fallthrough
-	case s.IsPrimitiveType() != t.IsPrimitiveType() || s.IsPrimitiveType() && s != t:
+	case s.IsPrimitiveType() != t.IsPrimitiveType() || s.IsPrimitiveType() && !s.Equals(t):
 		return refuse(n.SrcRange, kindOf(n.LHS, a)+"; "+kindOf(n.RHS, b), "these two are never equal")
 	case s == cty.Number:
 		return cty.BoolVal((math.Abs(float(a)-float(b)) <= tolerance) == wanted), nil
