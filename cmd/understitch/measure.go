@@ -26,6 +26,7 @@ is in millimetres and not rounded. A figure that cannot be had is left out.`,
 			if err := oneOf("format", format, []string{"text", "json"}); err != nil {
 				return err
 			}
+			s.noPlugins = true
 			got, err := s.inspect(cmd.Context(), w, paths, false)
 			if err != nil {
 				return err

@@ -30,6 +30,8 @@ type selection struct {
 	shard        string
 	changedSince string
 	stdinPath    string
+
+	noPlugins bool // set by commands that judge nothing
 }
 
 func (s *selection) flags(f *pflag.FlagSet) {
@@ -58,7 +60,7 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, lean 
 	}
 	in := &inspect.Inspector{Engine: engine, Plugins: pluginRunner()}
 	defer in.Close()
-	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean}
+	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean, NoPlugins: s.noPlugins}
 	switch {
 	case s.jobs < 0:
 		return nil, fmt.Errorf("--jobs %d: a number from 0", s.jobs)

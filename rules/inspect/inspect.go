@@ -33,6 +33,8 @@ type Options struct {
 	Today   time.Time
 	Jobs    int // how many looks at a time; 0 for one
 
+	NoPlugins bool // ask no plugins, where only figures are wanted
+
 	Lean bool   // keep no models: for reports that only say what was found
 	Done func() // told of each garment that is finished, or with wearers of each of them on each garment; may be nil
 }
@@ -132,7 +134,10 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 	var gathering rules.Gathering
 	bodies, partial := in.bodies(r, doc, o)
 	settings := in.settingsFor(h, r.File)
-	asking := h.plugins.Session()
+	var asking *plugin.Session // which asks nobody
+	if !o.NoPlugins {
+		asking = h.plugins.Session()
+	}
 	check := func(n int, l *look) {
 		l.outcomes = h.engine.Check(l.garment, settings)
 		l.said = asking.Look(n, l.garment, func(rule string) rules.Severity { return settings.InForce(rule).Severity })

@@ -130,3 +130,23 @@ func TestHostileFromTheStart(t *testing.T) {
 		})
 	}
 }
+
+// A plugin that spins does not outlive the program that started it, however that
+// ended.
+func TestNoOrphans(t *testing.T) {
+	module := guest(t, "testdata/hostile")
+	p := named("knits", module)
+	c, err := runner(t).start(p, module)
+	require.NoError(t, err)
+	require.NoError(t, c.to.write(frameInput, Table(1, garment(t, "endless-loop", 3))))
+	time.Sleep(50 * time.Millisecond) // it spins by now
+	require.NoError(t, c.shut.Close())
+	ended := make(chan error, 1)
+	go func() { ended <- c.cmd.Wait() }()
+	select {
+	case <-ended:
+	case <-time.After(grace):
+		c.kill()
+		t.Fatal("it goes on")
+	}
+}
