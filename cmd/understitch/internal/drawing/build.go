@@ -82,6 +82,7 @@ const (
 	marginRight          = 124.0
 	marginTop            = 30.0
 	marginBottom         = 40.0
+	levelWide            = 84.0 // words beside a level
 	stripWide            = 430.0
 	smallestPoint        = 0.1 // millimetres
 )
@@ -125,6 +126,9 @@ func (b *board) finish() *Panel {
 	for _, mark := range b.Marks {
 		if mark.Sign == Tag {
 			box = box.Union(mark.tagRoom(m))
+		}
+		if mark.Kind == LevelWidth {
+			box.Max.X = max(box.Max.X, mark.At.X+(mark.Reach+levelWide)*m)
 		}
 	}
 	b.Box = box

@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -174,7 +175,24 @@ func (b *board) hang() {
 		}
 		b.tagged = append(b.tagged, m.At.Add(m.Dir.Scale(b.points(m.Reach))))
 	}
+	b.standClear()
 	slices.SortStableFunc(b.Marks, func(a, c Mark) int { return depth(a) - depth(c) })
+}
+
+// standClear moves the words beside levels out from under tags.
+func (b *board) standClear() {
+	for i := range b.Marks {
+		words := &b.Marks[i]
+		if words.Kind != LevelWidth {
+			continue
+		}
+		for _, m := range b.Marks {
+			if m.Sign != Tag || m.Dir.X < 0.3 || math.Abs(m.At.Y+m.Dir.Y*b.points(m.Reach)-words.At.Y) > b.points(2*LineStep) {
+				continue
+			}
+			words.Reach = max(words.Reach, (m.tagRoom(b.Point).Max.X-words.At.X)/b.Point)
+		}
+	}
 }
 
 // tagRoom is about what a tag takes up, its figure included, where a point is so
