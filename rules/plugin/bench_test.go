@@ -114,7 +114,7 @@ func TestSoonEnough(t *testing.T) {
 		require.Empty(t, failed)
 		best = min(best, next)
 	}
-	require.Less(t, first, time.Second, "the first answer, compiled before")
-	require.Less(t, best, 10*time.Millisecond, "the best of the next ones")
+	require.Less(t, first, grace, "the first answer, compiled before")
+	require.Less(t, best, 20*time.Millisecond, "the best of the next ones")
 	t.Logf("first answer %v, then %v", first, best)
 }

@@ -1,6 +1,7 @@
 package plugin
 
 import (
+	"cmp"
 	"strings"
 	"testing"
 	"time"
@@ -13,21 +14,25 @@ import (
 
 // grace is what starting and killing a process may take beyond a plugin's time
 // on a busy machine.
-const grace = 3 * time.Second
+const grace = 5 * time.Second
+
+// The time of plugins that are to be stopped by it, and of those that are to come
+// to another end first, however busy the machine.
+const (
+	soon  = time.Second
+	never = 20 * time.Second
+)
 
 // Whatever a plugin does with one garment, that garment is known to be not
 // checked in full, within the plugin's time, and the next one is checked.
 func TestHostileAtOneGarment(t *testing.T) {
 	module := guest(t, "testdata/hostile")
-	p := named("knits", module)
-	p.Time = 500 * time.Millisecond
-	s := set(t, p, module)
-	_, failed, _ := ask(s, garment(t, "warm", 3)) // compiled here, once
-	require.Empty(t, failed)
-
-	for _, c := range []struct{ name, want, beside string }{
-		{name: "endless-loop", want: "it was stopped: it gave no answer within 0.5 s"},
-		{name: "calls", want: "it was stopped: it gave no answer within 0.5 s"},
+	for _, c := range []struct {
+		name, want, beside string
+		time               time.Duration
+	}{
+		{name: "endless-loop", want: "it was stopped: it gave no answer within 1 s", time: soon},
+		{name: "calls", want: "it was stopped: it gave no answer within 1 s", time: soon},
 		{name: "deep-calls", want: "it "}, // a stack that is full, told of at length
 		{name: "memory", want: "it ended, with status 2, where it should have answered", beside: "out of memory"},
 		{name: "output", want: "it was stopped: its answer is longer than its 256 kB"},
@@ -43,6 +48,11 @@ func TestHostileAtOneGarment(t *testing.T) {
 		{name: "write", want: `it was stopped: it tried to open the file "left-behind"`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
+			p := named("knits", module)
+			p.Time = cmp.Or(c.time, never)
+			s := set(t, p, module)
+			_, failed, _ := ask(s, garment(t, "before", 3))
+			require.Empty(t, failed)
 			outcomes, failed, took := ask(s, garment(t, c.name, 3))
 			require.Empty(t, outcomes)
 			require.Len(t, failed, 1)
@@ -52,7 +62,7 @@ func TestHostileAtOneGarment(t *testing.T) {
 			require.Contains(t, failed[0].Detail, c.beside)
 			require.Less(t, len(failed[0].Detail), notesMost+100)
 			require.Equal(t, c.name+".garment.hcl", failed[0].Place.File)
-			require.Less(t, took, 2*p.Time+grace)
+			require.Less(t, took, min(p.Time, soon)+grace)
 
 			outcomes, failed, _ = ask(s, garment(t, "other", 3))
 			require.Empty(t, failed, "the other garments are checked")
@@ -94,11 +104,12 @@ func TestHostileFromTheStart(t *testing.T) {
 		module     []byte
 		change     func(*model.Plugin)
 	}{
-		{name: "a loop", module: looping, want: "it was stopped: it gave no answer within 0.5 s"},
-		{name: "calls in width, without a loop", module: widening, want: "it was stopped: it gave no answer within 0.5 s"},
+		{name: "a loop", module: looping, want: "it was stopped: it gave no answer within 1 s"},
+		{name: "calls in width, without a loop", module: widening, want: "it was stopped: it gave no answer within 1 s"},
 		{name: "calls in depth", module: deepening, want: "it "},
-		{name: "memory", module: growing, want: "it was stopped: it gave no answer within 0.5 s"}, // growing fails at the cap, for ever
-		{name: "tables", module: tabling, want: "it was stopped: it took more memory than its 64 MB"},
+		{name: "memory", module: growing, want: "it was stopped: it gave no answer within 1 s"}, // growing fails at the cap, for ever
+		{name: "tables", module: tabling, want: "it was stopped: it took more memory than its 64 MB",
+			change: func(p *model.Plugin) { p.Time = never }},
 		{name: "a fall", module: falling, want: "it fell over: wasm error: unreachable"},
 		{name: "no word", module: silent, want: "it ended, with status 0, where it should have answered"},
 		{name: "no module", module: []byte("a letter"), want: "it cannot be run: invalid magic number"},
@@ -112,7 +123,7 @@ func TestHostileFromTheStart(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			t.Parallel()
 			p := named("knits", c.module)
-			p.Time = 500 * time.Millisecond
+			p.Time = soon
 			s := set(t, p, c.module)
 			if c.change != nil {
 				c.change(p)
@@ -122,11 +133,11 @@ func TestHostileFromTheStart(t *testing.T) {
 			require.Len(t, failed, 1)
 			require.Contains(t, failed[0].Summary, `the plugin "knits" cannot be used: `)
 			require.Contains(t, failed[0].Summary, c.want)
-			require.Less(t, took, p.Time+grace)
+			require.Less(t, took, soon+grace)
 
 			_, again, took := ask(s, garment(t, "two", 3))
 			require.Equal(t, failed, again)
-			require.Less(t, took, 100*time.Millisecond, "it is not tried again")
+			require.Less(t, took, soon, "it is not tried again")
 		})
 	}
 }
