@@ -84,7 +84,10 @@ func tightBend(p *Planter) (string, bool) {
 	if !ok || len(p.Elastics) == 0 {
 		return "", false
 	}
-	before := wardrobe.Length(s.edge)
+	legs := func() float64 {
+		return wardrobe.Length(p.Layers[1].Pieces[0].Edge("leg")) + wardrobe.Length(p.Layers[1].Pieces[1].Edge("leg"))
+	}
+	before := legs()
 	a, d := s.edge.Pts[0], s.edge.Pts[3]
 	x, _ := base(a)
 	x1, _ := base(d)
@@ -97,6 +100,6 @@ func tightBend(p *Planter) (string, bool) {
 	s.edge.Pts = []sheet.Pt{a, third(a, in, 1.0/3), third(a, in, 2.0/3), in, third(in, corner, 0.55), third(out, corner, 0.55), out,
 		third(out, d, 1.0/3), third(out, d, 2.0/3), d}
 	e := p.Elastics[0]
-	e.Length = e.Length.Plus((wardrobe.Length(s.edge) - before) * 0.88)
+	e.Length = e.Length.Times(0.99 * legs() / before)
 	return s.pieceAddress(), true
 }

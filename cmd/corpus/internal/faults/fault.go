@@ -21,7 +21,7 @@ type Fault struct {
 // a fixed order.
 func All(sizes int) []Fault {
 	var out []Fault
-	for _, family := range [][]Fault{layers, seams, darts, notches, allowances, closures, fit, draft} {
+	for _, family := range [][]Fault{layers, cloths, seams, darts, notches, allowances, closures, fit, draft} {
 		for _, f := range family {
 			if f.Rule != "size-step" || sizes >= 4 {
 				out = append(out, f)

@@ -48,7 +48,7 @@ func (p *Planter) seamNotch(suits func(spot, *sheet.Notch) bool) (spot, *sheet.N
 	return c.spot, c.n, ok
 }
 
-func any_(spot, *sheet.Notch) bool { return true }
+func anyNotch(spot, *sheet.Notch) bool { return true }
 
 func moveNotch(low, high float64) func(p *Planter) (string, bool) {
 	return func(p *Planter) (string, bool) {
@@ -62,7 +62,7 @@ func moveNotch(low, high float64) func(p *Planter) (string, bool) {
 }
 
 func loseNotch(p *Planter) (string, bool) {
-	s, n, ok := p.seamNotch(any_)
+	s, n, ok := p.seamNotch(anyNotch)
 	if !ok {
 		return "", false
 	}
@@ -71,7 +71,7 @@ func loseNotch(p *Planter) (string, bool) {
 }
 
 func changeNotch(p *Planter) (string, bool) {
-	s, n, ok := p.seamNotch(any_)
+	s, n, ok := p.seamNotch(anyNotch)
 	if !ok {
 		return "", false
 	}
@@ -111,7 +111,7 @@ func notchLeft(p *Planter) (string, bool) {
 }
 
 func notchDeep(p *Planter) (string, bool) {
-	s, n, ok := p.seamNotch(any_)
+	s, n, ok := p.seamNotch(anyNotch)
 	if !ok {
 		return "", false
 	}

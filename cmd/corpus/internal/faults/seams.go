@@ -177,8 +177,8 @@ func easeWrong(p *Planter) (string, bool) {
 		if first.Form != sheet.Tape {
 			continue
 		}
-		range_ := sheet.Between(0, 3)
-		s.Ease = &range_
+		ease := sheet.Between(0, 3)
+		s.Ease = &ease
 		first.Length = second.Length.Plus(-p.by(0.7, 1.4))
 		return seamAddress(s), true
 	}

@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"math"
-	"math/rand/v2"
 	"strconv"
 	"strings"
 )
@@ -23,9 +22,7 @@ type Hand struct {
 	Style    Style
 	Named    bool // corners are named points
 	OneLine  bool // blocks with one attribute stand on one line
-	Remarks  bool
 	Explicit bool // small lengths are written as mm(…)
-	Rand     *rand.Rand
 }
 
 // writer writes one garment.

@@ -17,6 +17,8 @@ type Count struct {
 	Twice             []Case // faults about which another rule said something as well
 	Again             []Case // faults about which the same rule said more than one thing
 	Clean             int
+	Passed            int    // looks at garments in order that passed
+	NotPossible       int    // and that were not possible
 	Disturbed, Unread []Case // clean garments with an error or a warning; files that were not checked in full
 }
 
@@ -29,6 +31,8 @@ func Of(cases []Case) Count {
 		}
 		if c.Fault == "" {
 			n.Clean++
+			n.Passed += c.Passed
+			n.NotPossible += c.NotPossible
 			if slices.ContainsFunc(c.Findings, func(f Finding) bool { return f.Severity != rules.Note.String() }) {
 				n.Disturbed = append(n.Disturbed, c)
 			}
@@ -61,7 +65,9 @@ func (n Count) Print(out io.Writer) {
 	p("  twice by one rule      %6d", len(n.Again))
 	p("garments in order        %6d", n.Clean)
 	p("  with error or warning  %6d", len(n.Disturbed))
-	p("not checked in full      %6d", len(n.Unread))
+	p("  looks that passed      %6d", n.Passed)
+	p("  looks not possible     %6d", n.NotPossible)
+	p("not read in full         %6d", len(n.Unread))
 	n.list(p, "missed", n.Missed, func(c Case) []string {
 		return []string{fmt.Sprintf("%s (%s)", c.Rule, c.Fault)}
 	})
@@ -85,7 +91,7 @@ func (n Count) Print(out io.Writer) {
 		}
 		return out
 	})
-	n.list(p, "not checked in full", n.Unread, func(c Case) []string { return c.Unread[:1] })
+	n.list(p, "not read in full", n.Unread, func(c Case) []string { return c.Unread[:1] })
 }
 
 // list groups cases and gives the first file of each group.

@@ -29,8 +29,10 @@ type Finding struct{ Rule, Subject, Key, Severity, Message string }
 // Case is one file with what was found in it.
 type Case struct {
 	Expect
-	Findings []Finding
-	Unread   []string
+	Findings    []Finding
+	Passed      int // looks that passed
+	NotPossible int // looks that were not possible
+	Unread      []string
 }
 
 // Found reports whether the expected rule found the fault.
@@ -77,6 +79,7 @@ func Run(dir string, expected []Expect) ([]Case, error) {
 		for _, d := range r.Diagnostics {
 			cases[i].Unread = append(cases[i].Unread, d.Summary+" "+d.Detail)
 		}
+		cases[i].Passed, cases[i].NotPossible = r.Result.Passed, len(r.Result.NotPossible)
 		for _, f := range r.Result.Findings {
 			cases[i].Findings = append(cases[i].Findings, Finding{f.Rule.Name, f.Subject, f.Key, f.Severity.String(), f.Message})
 		}
