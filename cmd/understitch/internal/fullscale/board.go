@@ -30,11 +30,7 @@ const (
 )
 
 func newBoard(w *writer, j Job, p *drawing.Panel) *board {
-	under := shown(j.Title)
-	if j.Size != "" {
-		under += ", size " + j.Size
-	}
-	b := &board{w: w, panel: p, label: labels(j), around: outlines(p), heading: append([]string{p.Title, under}, p.Facts...)}
+	b := &board{w: w, panel: p, label: labels(j), around: outlines(p), heading: append([]string{p.Title, named(j)}, p.Facts...)}
 	b.marks = b.within(p.Marks)
 	const air = 3
 	b.box = b.extent(b.marks, true)

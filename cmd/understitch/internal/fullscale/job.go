@@ -36,6 +36,14 @@ type Job struct {
 	Separate bool // each piece by itself, not inner pieces laid on outer ones
 }
 
+// named is the garment's title with the size.
+func named(j Job) string {
+	if j.Size == "" {
+		return j.Title
+	}
+	return j.Title + ", size " + j.Size
+}
+
 // Finding is one fault, in words, under the number that its tags bear.
 type Finding struct {
 	Number   int
@@ -103,11 +111,7 @@ func (w *writer) describe(j Job) {
 	w.pdf.SetModificationDate(always)
 	w.pdf.SetCatalogSort(true)
 	w.pdf.SetProducer(shown(j.Tool), true)
-	title := shown(j.Title)
-	if j.Size != "" {
-		title += ", size " + shown(j.Size)
-	}
-	w.pdf.SetTitle(title, true)
+	w.pdf.SetTitle(shown(named(j)), true)
 	// A reader that shrinks pages to the printer's room must not do it unasked.
 	w.pdf.SetDisplayMode("fullpage", "single")
 }

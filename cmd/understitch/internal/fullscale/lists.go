@@ -2,7 +2,6 @@ package fullscale
 
 import (
 	"fmt"
-	"strings"
 
 	"understitch/cmd/understitch/internal/drawing"
 )
@@ -55,13 +54,9 @@ const wordSize = 9.0
 
 // head is a heading with the garment's name under it.
 func (l lists) head(j Job, title string) []row {
-	under := j.Title
-	if j.Size != "" {
-		under += ", size " + j.Size
-	}
 	return append(
 		l.text(16, true, 0, title+": "+j.Ruling),
-		append(l.text(10, false, 0, under), space(4, true))...,
+		append(l.text(10, false, 0, l.w.fitted(10, l.wide, named(j))), space(4, true))...,
 	)
 }
 
@@ -239,7 +234,7 @@ func (l lists) seams(j Job) []*item {
 		return nil
 	}
 	head := l.text(16, true, 0, "Seams and widths, not at full scale")
-	head = append(head, l.text(10, false, 0, strings.TrimSuffix(j.Title+", size "+j.Size, ", size "))...)
+	head = append(head, l.text(10, false, 0, l.w.fitted(10, l.wide, named(j)))...)
 	head = append(head, l.text(9, false, 0, "Here only figures count. Notch stands against notch; what has no other half has a cross.")...)
 	return l.parted("seams and widths", append(append(head, space(4, true)), rows...))
 }

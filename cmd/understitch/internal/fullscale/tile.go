@@ -1,6 +1,8 @@
 package fullscale
 
 import (
+	"math"
+
 	"codeberg.org/go-pdf/fpdf"
 
 	"understitch/model/curve"
@@ -49,11 +51,7 @@ func (w *writer) foot(j Job, p *page, number, of int) {
 	w.line(black, 0.2, x0+bar, y-2.5, x0+bar, y+0.5)
 	w.set(x0+bar/2, y-1.6, style{size: 6.5, align: middle, ink: black}, "5 cm")
 	beside := (wide-bar)/2 - 4
-	name := j.Title
-	if j.Size != "" {
-		name += ", size " + j.Size
-	}
-	w.set(margin, y-3.2, style{size: footSize, ink: black}, w.fitted(footSize, beside, name))
+	w.set(margin, y-3.2, style{size: footSize, ink: black}, w.fitted(footSize, beside, named(j)))
 	w.set(margin, y, style{size: footSize, bold: p.grid != nil, ink: black}, w.fitted(footSize, beside-3, p.title()))
 	w.set(margin+wide, y-3.2, style{size: footSize, bold: true, align: right, ink: black}, j.Ruling)
 	w.set(margin+wide, y, style{size: footSize, align: right, ink: black}, "page "+decimal(number)+" of "+decimal(of))
@@ -99,19 +97,27 @@ func (w *writer) joins(g *grid, r, c int) {
 		}
 	}
 	w.plain(grey, 0.15)
-	w.pdf.SetDashPattern([]float64{4, 1.5}, 0)
+	w.inStep(float64(r) * g.stepY)
 	if g.has(r, c-1) {
 		w.pdf.Line(west, margin, west, margin+high)
 	}
 	if g.has(r, c+1) {
 		w.pdf.Line(east, margin, east, margin+high)
 	}
+	w.inStep(float64(c) * g.stepX)
 	if g.has(r-1, c) {
 		w.pdf.Line(margin, top, margin+wide, top)
 	}
 	if g.has(r+1, c) {
 		w.pdf.Line(margin, bottom, margin+wide, bottom)
 	}
+}
+
+// inStep sets the dashes of join lines so that those of a tile go on where the
+// tile before it ends.
+func (w *writer) inStep(before float64) {
+	const on, off = 4, 1.5
+	w.pdf.SetDashPattern([]float64{on, off}, math.Mod(before, on+off))
 }
 
 // ring draws a ring astride a join line, with the names of the tiles on both

@@ -90,25 +90,32 @@ func (w *writer) letters(x, y, size float64, c colour, text string) {
 }
 
 // width is how wide words are, in millimetres.
-func (w *writer) width(size float64, text string) float64 {
-	return float64(w.pdf.GetStringSymbolWidth(shown(text))) / 1000 * size * Point
+func (w *writer) width(size float64, text string) float64 { return w.widthShown(size, shown(text)) }
+
+// widthShown is the same of words that are fit to be set already.
+func (w *writer) widthShown(size float64, text string) float64 {
+	const em = 1000
+	return float64(w.pdf.GetStringSymbolWidth(text)) / em * size * Point
 }
 
 // wrap breaks words into lines of at most a width. What has no spaces is broken
 // where it must be.
 func (w *writer) wrap(size, wide float64, text string) []string {
 	var lines []string
-	line := ""
+	line, used := "", 0.0
+	space := w.width(size, " ")
 	for _, word := range strings.Fields(shown(text)) {
-		for _, part := range w.breakUp(size, wide, word) {
+		for word != "" {
+			part, takes := w.start(size, wide, word)
+			word = word[len(part):]
 			switch {
 			case line == "":
-				line = part
-			case w.width(size, line+" "+part) <= wide:
-				line += " " + part
+				line, used = part, takes
+			case used+space+takes <= wide:
+				line, used = line+" "+part, used+space+takes
 			default:
 				lines = append(lines, line)
-				line = part
+				line, used = part, takes
 			}
 		}
 	}
@@ -118,37 +125,28 @@ func (w *writer) wrap(size, wide float64, text string) []string {
 	return lines
 }
 
-func (w *writer) breakUp(size, wide float64, word string) []string {
-	var parts []string
-	for w.width(size, word) > wide {
-		cut, sum := 0, 0.0
-		for i, r := range word {
-			sum += w.width(size, string(r))
-			if sum > wide && i > 0 {
-				break
-			}
-			cut = i + len(string(r))
+// start is as much of a text's beginning as goes into a width, one sign at
+// least, and how wide it is.
+func (w *writer) start(size, wide float64, text string) (part string, takes float64) {
+	for i, r := range text {
+		one := w.widthShown(size, string(r))
+		if i > 0 && takes+one > wide {
+			return text[:i], takes
 		}
-		if cut == len(word) {
-			break
-		}
-		parts = append(parts, word[:cut])
-		word = word[cut:]
+		takes += one
 	}
-	return append(parts, word)
+	return text, takes
 }
 
 // fitted shortens words to a width.
 func (w *writer) fitted(size, wide float64, text string) string {
+	const more = "…"
 	text = shown(text)
-	if w.width(size, text) <= wide {
+	if part, _ := w.start(size, wide, text); part == text {
 		return text
 	}
-	runes := []rune(text)
-	for len(runes) > 1 && w.width(size, string(runes)+"…") > wide {
-		runes = runes[:len(runes)-1]
-	}
-	return string(runes) + "…"
+	part, _ := w.start(size, wide-w.width(size, more), text)
+	return part + more
 }
 
 // shown makes a text fit to be set: letters with their accents as one sign where
