@@ -25,6 +25,10 @@ const corner = 1e-5
 // than its share of h from either end lies no further from the chord's point at
 // that share); the spans are halved where that leaves room for doubt.
 func (n *Nest) LeastBetween(top, bottom float64) (Least, error) {
+	return keptAt(&n.figures.least, heights{top, bottom}, func() (Least, error) { return n.least(top, bottom) })
+}
+
+func (n *Nest) least(top, bottom float64) (Least, error) {
 	both := pair{n.Outer, n.Inner}
 	members, cuts := both.members(), both.heights(top, bottom)
 	best := Least{High: math.Inf(1)}
@@ -198,6 +202,10 @@ func stray(arc, run, fall float64) float64 {
 // outer piece between two heights of the outer's frame, the inner laid on it by
 // frame.
 func (n *Nest) OutsideBetween(frame curve.Motion, top, bottom float64) (curve.Bound, error) {
+	return keptAt(&n.figures.outside, heights{top, bottom}, func() (curve.Bound, error) { return n.outside(frame, top, bottom) })
+}
+
+func (n *Nest) outside(frame curve.Motion, top, bottom float64) (curve.Bound, error) {
 	outer, err := n.Outer[0].Region()
 	if err != nil {
 		return curve.Bound{}, err

@@ -17,6 +17,22 @@ func (k *kept[T]) get(compute func() (T, error)) (T, error) {
 	return k.value, k.err
 }
 
+// keptAt is the kept figure for one key of several.
+func keptAt[K comparable, T any](at *map[K]*kept[T], key K, compute func() (T, error)) (T, error) {
+	if *at == nil {
+		*at = map[K]*kept[T]{}
+	}
+	k := (*at)[key]
+	if k == nil {
+		k = &kept[T]{}
+		(*at)[key] = k
+	}
+	return k.get(compute)
+}
+
+// heights are two heights of a draft, the upper first.
+type heights struct{ top, bottom float64 }
+
 // The kept figures of a garment, a piece and an edge.
 type (
 	garmentFigures struct {
@@ -29,6 +45,10 @@ type (
 		region kept[*curve.Region]
 		cut    kept[[]*curve.Path]
 		widths map[*Level]*kept[Width]
+	}
+	nestFigures struct {
+		least   map[heights]*kept[Least]
+		outside map[heights]*kept[curve.Bound] // laid by the nest's own frame
 	}
 	edgeFigures struct {
 		mouths kept[[]Mouth]

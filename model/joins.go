@@ -64,6 +64,8 @@ type Nest struct {
 	Align        *Share // nil: drawn in one frame
 	Clearance    []LevelRange
 	Place        Place
+
+	figures nestFigures
 }
 
 // Tape is a fastener tape.

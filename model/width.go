@@ -91,15 +91,7 @@ func (p *Piece) paperWidth(l *Level) *LevelValue {
 
 // Width measures the piece across at a level.
 func (p *Piece) Width(l *Level) (Width, error) {
-	if p.figures.widths == nil {
-		p.figures.widths = map[*Level]*kept[Width]{}
-	}
-	k := p.figures.widths[l]
-	if k == nil {
-		k = &kept[Width]{}
-		p.figures.widths[l] = k
-	}
-	return k.get(func() (Width, error) {
+	return keptAt(&p.figures.widths, l, func() (Width, error) {
 		if v := p.paperWidth(l); v != nil {
 			return Width{Net: v.Value, Gross: v.Value}, nil
 		}
