@@ -39,7 +39,7 @@ func (p *printing) valid(f *pflag.FlagSet, format report.Format) error {
 		}
 	}
 	if _, err := fullscale.PaperNamed(p.paper); err != nil {
-		return fmt.Errorf("--paper %q: %w", p.paper, err)
+		return fmt.Errorf("--paper: %w", err)
 	}
 	return nil
 }

@@ -40,12 +40,16 @@ func (l lists) parted(title string, rows []row) []*item {
 		}
 		part := rows[:n]
 		rows = rows[n:]
-		out = append(out, &item{title: title, wide: l.wide, high: high, draw: func(w *writer, x, y float64) {
+		i := &item{title: title, wide: l.wide, high: high, draw: func(w *writer, x, y float64) {
 			for _, r := range part {
 				r.draw(w, x, y)
 				y += r.high
 			}
-		}})
+		}}
+		if n := len(out); n > 0 {
+			i.after = out[n-1]
+		}
+		out = append(out, i)
 	}
 	return out
 }

@@ -10,6 +10,7 @@ type item struct {
 	wide, high float64
 	draw       func(w *writer, x, y float64)
 	board      *board // nil for lists and the like
+	after      *item  // what it goes on from, and does not stand before; may be nil
 }
 
 // gap is between items on a page, in millimetres.
@@ -124,6 +125,7 @@ func fits(i *item, s sheet) bool {
 // shelf is a row of items on a page.
 type shelf struct {
 	page    *page
+	number  int // of the page
 	y, high float64
 	last    bool // nothing stands below it
 	x       float64
@@ -135,20 +137,23 @@ func pack(items []*item, s sheet) []*page {
 	wide, high := s.room()
 	var pages []*page
 	var shelves []*shelf
+	on := map[*item]int{}
 	for _, i := range items {
 		if i.wide > wide+1e-9 || i.high > high+1e-9 {
 			return nil
 		}
-		at := room(shelves, i, wide, high)
+		from := on[i.after]
+		at := room(shelves, from, i, wide, high)
 		if at == nil {
-			at = below(shelves, i, high)
+			at = below(shelves, from, i, high)
 			if at == nil {
-				at = &shelf{page: &page{sheet: s}}
+				at = &shelf{page: &page{sheet: s}, number: len(pages)}
 				pages = append(pages, at.page)
 			}
 			at.last = true
 			shelves = append(shelves, at)
 		}
+		on[i] = at.number
 		at.page.placed = append(at.page.placed, placed{i, at.x, at.y})
 		at.x += i.wide + gap
 		at.high = max(at.high, i.high)
@@ -156,10 +161,11 @@ func pack(items []*item, s sheet) []*page {
 	return pages
 }
 
-// room finds a row that has room for an item. The last row of a page may grow.
-func room(shelves []*shelf, i *item, wide, high float64) *shelf {
+// room finds a row from a page onward that has room for an item. The last row of
+// a page may grow.
+func room(shelves []*shelf, from int, i *item, wide, high float64) *shelf {
 	for _, s := range shelves {
-		if s.x+i.wide <= wide+1e-9 && (i.high <= s.high || (s.last && s.y+i.high <= high+1e-9)) {
+		if s.number >= from && s.x+i.wide <= wide+1e-9 && (i.high <= s.high || (s.last && s.y+i.high <= high+1e-9)) {
 			return s
 		}
 	}
@@ -167,11 +173,11 @@ func room(shelves []*shelf, i *item, wide, high float64) *shelf {
 }
 
 // below begins a row under the last one of a page, where there is room.
-func below(shelves []*shelf, i *item, high float64) *shelf {
+func below(shelves []*shelf, from int, i *item, high float64) *shelf {
 	for _, s := range shelves {
-		if y := s.y + s.high + gap; s.last && y+i.high <= high+1e-9 {
+		if y := s.y + s.high + gap; s.number >= from && s.last && y+i.high <= high+1e-9 {
 			s.last = false
-			return &shelf{page: s.page, y: y}
+			return &shelf{page: s.page, number: s.number, y: y}
 		}
 	}
 	return nil

@@ -74,11 +74,16 @@ func TestPacked(t *testing.T) {
 				title: fmt.Sprint(i), wide: rapid.Float64Range(5, wide).Draw(t, "wide"), high: rapid.Float64Range(5, high).Draw(t, "high"),
 			})
 		}
-		seen := map[string]bool{}
-		for _, p := range pack(items, s) {
+		for i := range items[1:] {
+			if rapid.Bool().Draw(t, "goes on") {
+				items[i+1].after = items[i]
+			}
+		}
+		seen := map[*item]int{}
+		for number, p := range pack(items, s) {
 			for i, a := range p.placed {
-				require.False(t, seen[a.title])
-				seen[a.title] = true
+				require.NotContains(t, seen, a.item)
+				seen[a.item] = number
 				require.LessOrEqual(t, a.x+a.wide, wide+1e-6)
 				require.LessOrEqual(t, a.y+a.high, high+1e-6)
 				for _, b := range p.placed[i+1:] {
@@ -88,5 +93,10 @@ func TestPacked(t *testing.T) {
 			}
 		}
 		require.Len(t, seen, len(items))
+		for _, i := range items {
+			if i.after != nil {
+				require.LessOrEqual(t, seen[i.after], seen[i])
+			}
+		}
 	})
 }

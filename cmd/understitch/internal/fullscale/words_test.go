@@ -29,8 +29,8 @@ func TestHostileTitles(t *testing.T) {
 		"backslash":     `\) \\ \n \377`,
 		"signs":         "needle 🪡 and 𝔉raktur",
 		"no text":       "\xff\xfe broken \xc3",
-		"endless":       strings.Repeat("m", 20000),
-		"endless words": strings.Repeat("ruffle ", 5000),
+		"endless":       strings.Repeat("m", 4000),
+		"endless words": strings.Repeat("ruffle ", 700),
 		"none":          "",
 	} {
 		t.Run(name, func(t *testing.T) {
