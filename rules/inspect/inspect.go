@@ -134,9 +134,9 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 	var gathering rules.Gathering
 	bodies, partial := in.bodies(r, doc, o)
 	settings := in.settingsFor(h, r.File)
-	var asking *plugin.Session // which asks nobody
+	var asking *plugin.Asking // which asks nobody
 	if !o.NoPlugins {
-		asking = h.plugins.Session()
+		asking = h.plugins.Asking()
 	}
 	check := func(n int, l *look) {
 		l.outcomes = h.engine.Check(l.garment, settings)

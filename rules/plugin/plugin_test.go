@@ -152,7 +152,7 @@ func asError(string) rules.Severity { return rules.Error }
 // ask asks about one garment and times it.
 func ask(s *Set, g *model.Garment) ([]rules.Outcome, []model.Diagnostic, time.Duration) {
 	begun := time.Now()
-	session := s.Session()
-	outcomes, failed := session.Take(session.Look(0, g, asError))
+	asking := s.Asking()
+	outcomes, failed := asking.Take(asking.Look(0, g, asError))
 	return outcomes, failed, time.Since(begun)
 }

@@ -33,20 +33,20 @@ func (s *Set) Close() {
 	}
 }
 
-// Session is the asking about one garment, over its sizes or wearers. Looks may
-// come from several sides; [Session.Take] is called for each of them in order.
-type Session struct {
+// Asking is the asking about one garment, over its sizes or wearers. Looks may
+// come from several sides; [Asking.Take] is called for each of them in order.
+type Asking struct {
 	set    *Set
 	failed []atomic.Int64 // for each plugin the first look it failed at
 	over   []bool         // and whether that has been taken in
 }
 
-// Session begins the asking about a garment.
-func (s *Set) Session() *Session {
+// Asking begins the asking about a garment.
+func (s *Set) Asking() *Asking {
 	if s == nil || len(s.hosts) == 0 {
 		return nil
 	}
-	out := &Session{set: s, failed: make([]atomic.Int64, len(s.hosts)), over: make([]bool, len(s.hosts))}
+	out := &Asking{set: s, failed: make([]atomic.Int64, len(s.hosts)), over: make([]bool, len(s.hosts))}
 	for i := range out.failed {
 		out.failed[i].Store(math.MaxInt64)
 	}
@@ -64,7 +64,7 @@ type said struct {
 // Look asks the plugins about a garment in the size at hand, the n-th of its
 // sizes. Plugins that failed at an earlier size are not asked again. severity
 // tells how the house has a rule.
-func (s *Session) Look(n int, g *model.Garment, severity func(rule string) rules.Severity) Look {
+func (s *Asking) Look(n int, g *model.Garment, severity func(rule string) rules.Severity) Look {
 	if s == nil {
 		return nil
 	}
@@ -109,8 +109,8 @@ func lower(to *atomic.Int64, n int64) {
 // plugins failed. What a plugin said of sizes after one that it failed at is left
 // out, whether it was asked or not, so that the same garment gives the same
 // report.
-func (s *Session) Take(l Look) (outcomes []rules.Outcome, failed []model.Diagnostic) {
-	for i, x := range l { // of a nil session there are none
+func (s *Asking) Take(l Look) (outcomes []rules.Outcome, failed []model.Diagnostic) {
+	for i, x := range l { // of a nil asking there are none
 		switch {
 		case s.over[i]:
 		case x.failed != nil:

@@ -34,16 +34,16 @@ func TestFailingInTheMiddle(t *testing.T) {
 	}
 	var first string
 	for range 2 {
-		session := s.Session()
+		asking := s.Asking()
 		looks := make([]Look, len(sizes))
 		var all sync.WaitGroup
 		for i, g := range sizes {
-			all.Go(func() { looks[i] = session.Look(i, g, asError) })
+			all.Go(func() { looks[i] = asking.Look(i, g, asError) })
 		}
 		all.Wait()
 		said := ""
 		for _, l := range looks {
-			outcomes, failed := session.Take(l)
+			outcomes, failed := asking.Take(l)
 			for _, o := range outcomes {
 				said += o.Size + " " + o.Message + "\n"
 			}
@@ -62,14 +62,14 @@ func TestFailingInTheMiddle(t *testing.T) {
 
 func TestSwitchedOffAndNoneAtAll(t *testing.T) {
 	p := named("knits", falling)
-	session := set(t, p, falling).Session()
-	outcomes, failed := session.Take(session.Look(0, garment(t, "one", 3), func(string) rules.Severity { return rules.Off }))
+	asking := set(t, p, falling).Asking()
+	outcomes, failed := asking.Take(asking.Look(0, garment(t, "one", 3), func(string) rules.Severity { return rules.Off }))
 	require.Empty(t, outcomes)
 	require.Empty(t, failed, "it is not even started")
 
 	var none *Set
-	require.Nil(t, none.Session())
-	outcomes, failed = none.Session().Take(none.Session().Look(0, nil, asError))
+	require.Nil(t, none.Asking())
+	outcomes, failed = none.Asking().Take(none.Asking().Look(0, nil, asError))
 	require.Empty(t, outcomes)
 	require.Empty(t, failed)
 	none.Close()
