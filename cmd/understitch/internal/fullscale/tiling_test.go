@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"understitch/cmd/understitch/internal/drawing"
 	"understitch/model/curve"
 )
 
@@ -99,4 +100,21 @@ func TestPacked(t *testing.T) {
 			}
 		}
 	})
+}
+
+// On paper the words of a level stand within the pieces, and off the tags.
+func TestWordsStandWithin(t *testing.T) {
+	w := newWriter(Papers()[0])
+	panel := rectangle(400, 600)
+	panel.Marks = append(panel.Marks, drawing.Mark{
+		Kind: drawing.LevelWidth, At: at(402, 290), Dir: at(1, 0), Reach: 38, Align: drawing.Start, Text: []string{"waist", "room 2 mm", "20.5 less 20.3"},
+	})
+	b := newBoard(w, job(panel), panel)
+	level, tag := b.marks[len(b.marks)-1], b.marks[4]
+	require.Equal(t, drawing.Tag, tag.Sign)
+	require.Equal(t, at(-1, 0), tag.Dir, "turned in")
+	words, over := b.extents(level)[0], b.extents(tag)[0]
+	require.Less(t, words.Max.X, over.Min.X)
+	require.Greater(t, words.Min.X, 0.0)
+	require.Less(t, b.wide, 410.0, "no paper is spent on words")
 }

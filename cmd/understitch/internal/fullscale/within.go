@@ -30,7 +30,28 @@ func (b *board) within(marks []drawing.Mark) []drawing.Mark {
 			}
 		}
 	}
+	b.clear(out)
 	return out
+}
+
+// clear moves the words of levels off the tags that they would lie on, to the
+// left.
+func (b *board) clear(marks []drawing.Mark) {
+	const air = 2
+	for i := range marks {
+		if marks[i].Kind != drawing.LevelWidth {
+			continue
+		}
+		for _, m := range marks {
+			if m.Sign != drawing.Tag {
+				continue
+			}
+			tag, words := b.extents(m)[0], b.extents(marks[i])[0]
+			if tag.Min.X < words.Max.X && words.Min.X < tag.Max.X && tag.Min.Y < words.Max.Y && words.Min.Y < tag.Max.Y {
+				marks[i].At.X = tag.Min.X - air
+			}
+		}
+	}
 }
 
 func holds(room curve.Box, boxes []curve.Box) bool {
