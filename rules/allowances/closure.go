@@ -22,10 +22,10 @@ var Closure = rules.Rule{
 	Settled:  true,
 	Doc: rules.Doc{
 		Title: "An edge that takes a fastener has the allowance it needs",
-		Why: "Tape, zip or buttons are sewn through the allowance. Where it is too narrow the fastener holds in one row of stitches at the " +
-			"raw edge, and pulls out; it cannot be added once the cloth is cut.",
-		How: "The allowance of both edges against what the closure needs: what it states as its allowance, else the house's for closures, else " +
-			"the least given below. The halves of a mirrored pair are one edge.",
+		Why: "Tape, zip or buttons are sewn through the allowance. Where it is too narrow the fastener holds in one row of stitches at the raw " +
+			"edge, and pulls out. It cannot be added once the cloth is cut.",
+		How: "The allowance of both edges is held against what the closure needs: what it states as its allowance, else the house's for closures, " +
+			"else the least given below. The halves of a mirrored pair are one edge.",
 		Fix: "Widen the edge's allowance, or state at the closure what its fastener needs.",
 		Bad: closureBad, Good: closureGood, Since: "0.1",
 	},

@@ -24,10 +24,11 @@ var Drawn = rules.Rule{
 		Title: "Stitch line and cut line lie the stated allowance apart, all along",
 		Why: "The cutter follows the cut line and the machinist the allowance. Where they do not agree the seam is sewn beside the line it was " +
 			"drafted on, and the garment comes out larger or smaller by the difference, at every seam.",
-		How: "Where an edge has a cut_line beside its stitch line, the line that lies the stated allowance outside the stitch line is drawn, and the largest distance of the " +
-			"drawn cut line from it is found, as a proven bound. Left out are what the cut line runs on past the stitch line's ends, to make the " +
-			"corners, and what a corner cuts off it. An edge that an alteration re-drew is judged as it was drafted. A curve that is too tight for its " +
-			"allowance is left to allowance-room, and an edge whose stated allowance differs from that of the edge it is sewn to is left to allowance-match.",
+		How: "Run a gauge set to the allowance along the stitch line: the figure is how far the drawn cut line strays from its mark at most, and " +
+			"never less than that. It is asked where an edge has a cut_line beside its stitch line. What the cut line runs on past the ends, to " +
+			"make the corners, is left out, and so is what a corner cuts off it. An edge that an alteration re-drew is judged as it was drafted. " +
+			"A curve too tight for its allowance is left to allowance-room, and an edge whose allowance differs from that of the edge it is sewn " +
+			"to is left to allowance-match.",
 		Fix: "Re-draw the cut line from the stitch line, at the stated allowance; or state the allowance that was drawn.",
 		Bad: drawnBad, Good: drawnGood, Since: "0.1",
 	},

@@ -24,11 +24,12 @@ var Match = rules.Rule{
 	Settled:  true,
 	Doc: rules.Doc{
 		Title: "Both sides of a seam, and a shared edge on both layers, carry the same allowance",
-		Why: "The machinist lays cut edge on cut edge. Where the allowances differ one stitch line is shifted by the difference, on " +
-			"one side of every such seam, and the garment comes out too wide or too narrow.",
-		How: "The two sides are laid along each other and compared wherever an edge begins on either. Within a piece the allowance may " +
+		Why: "The machinist lays cut edge on cut edge. Where the allowances differ, one stitch line is shifted by the difference on one side of " +
+			"every such seam, and the garment comes out too wide or too narrow.",
+		How: "Lay the two sides along each other and read off both allowances wherever an edge begins on either. Within a piece the allowance may " +
 			"change along a seam only where a notch tells the machinist so.",
-		Fix: "Give both edges the same allowance; put a notch where it changes. A difference that is meant, as in a lapped seam, is waived with its reason.",
+		Fix: "Give both edges the same allowance, and put a notch where it changes. A difference that is meant, as in a lapped seam, is waived " +
+			"with its reason.",
 		Bad: matchBad, Good: matchGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

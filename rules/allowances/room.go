@@ -22,11 +22,13 @@ var Room = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "The allowance can be turned: it does not cross itself at a tight curve, and its corners can be built",
-		Why: "On the inside of a curve that is tighter than the allowance is wide there is no cloth to cut the allowance from: the cut line runs back on itself, and what is " +
-			"cut does not open out when the seam is pressed. A corner at which the cut lines do not meet cannot be cut at all.",
-		How: "The least radius of each edge's line to the side on which its allowance lies, found exactly, must be no less than the allowance; corners inside an edge do not " +
-			"count. Then the cut line of the whole piece, mitred at its corners and folded back beside a hem, must close and not cross itself. A piece " +
-			"that states no allowance is not judged, nor is one whose stitch line crosses itself, which outline-crossing reports.",
+		Why: "On the inside of a curve that is tighter than the allowance is wide there is no cloth to cut the allowance from. The cut line runs " +
+			"back on itself, and what is cut does not open out when the seam is pressed. A corner at which the cut lines do not meet cannot be " +
+			"cut at all.",
+		How: "Find the circle that fits the tightest place of the curve, on the side of the allowance: its radius must be no less than the " +
+			"allowance is wide. Corners inside an edge do not count. Then the cut line is drawn round the whole piece, mitred at its corners and " +
+			"folded back beside a hem. It must close and may not cross itself. A piece that states no allowance is not judged, nor is one whose " +
+			"stitch line crosses itself, which outline-crossing reports.",
 		Fix: "Give that edge a narrower allowance, the same as on the edge it is sewn to; or draw the curve wider.",
 		Bad: roomBad, Good: roomGood, Since: "0.1",
 	},

@@ -27,12 +27,12 @@ var Standard = rules.Rule{
 	Settled:  true,
 	Doc: rules.Doc{
 		Title: "An edge carries the house's allowance for its role",
-		Why: "The machinists sew to the house's allowances without looking them up. One that is different by accident is sewn as if it " +
-			"were not.",
-		How: "The role of an edge is the one it states; else the closure's where a fastener is sewn to it, its finish's where the house " +
-			"has an allowance of that name, the enclosed one where layers share it, and the default. The edge's allowance is compared with the house's for that " +
-			"role. A figure that a piece states for all its edges is reported once. Left to other rules: a fold, an edge that differs from the one it is " +
-			"sewn to, a width that can be no allowance, one that is too narrow for its fastener, and one of which nothing is said but which carries the house's for some role.",
+		Why:   "The machinists sew to the house's allowances without looking them up. One that is different by accident is sewn as if it were not.",
+		How: "An edge's role is what it says itself. Where it says nothing, the first of these holds: the closure's if a fastener is sewn to it; " +
+			"its finish's if the house has an allowance of that name; the enclosed one if layers share it; else the default. Its allowance is " +
+			"held against the house's for that role. A figure that a piece states for all its edges is reported once. Left to other rules are a " +
+			"fold, an edge that differs from the one it is sewn to, a width that can be no allowance, and an edge too narrow for its fastener. So " +
+			"is an edge of which nothing is said but which carries the house's allowance for some role.",
 		Fix: "Take the edge's own allowance out, so that the house's holds; or state its role, if it is another.",
 		Bad: standardBad, Good: standardGood, House: standardHouse, Since: "0.1",
 	},

@@ -23,15 +23,15 @@ var ButtonSpacing = &rules.Rule{
 	Family:   "closures",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
-		Title: "Buttons sit evenly, with one where the strain is, and the edge has room for them.",
-		Why: "A front gapes between two buttons that stand either side of the bust or the waist, an uneven row is seen from " +
-			"the back of the house, and a button that lies across the edge pulls out of its hole.",
-		How: "The gaps between neighbouring buttons are compared. Where the bust level or the waist level, by what the wearer measures " +
-			"there, crosses the closure, a button must lie near it, along the stitch line with darts closed; only then is evenness judged. The first and the last stand clear " +
-			"of the closure's ends by a share of the diameter, and the edge runs on by as much past the buttons' centre. What a spec " +
-			"does not state is not judged. A buttonhole is as long as the button's diameter and thickness together.",
-		Fix: "Fix a button at the bust and one at the waist and divide what lies between; move the ends of the closure or take " +
-			"a smaller button.",
+		Title: "Buttons sit evenly, with one where the strain is, and the edge has room for them",
+		Why: "A front gapes between two buttons that stand either side of the bust or the waist. An uneven row is seen from the back of the house. " +
+			"A button that lies across the edge pulls out of its hole.",
+		How: "Measured along the stitch line, darts closed: where the bust or the waist level crosses the closure, a button must lie near it, if " +
+			"the wearer's measure there is known. Where one is missing the row has to be divided anew in any case; else the widest and the " +
+			"narrowest gap are compared. The first and the last stand clear of the closure's ends by a share of the button's diameter, and the " +
+			"edge runs on by as much past the buttons' centre. What a spec does not state is not judged. A buttonhole is as long as the button's " +
+			"diameter and thickness together.",
+		Fix: "Fix a button at the bust and one at the waist and divide what lies between. Move the ends of the closure, or take a smaller button.",
 		Bad: buttonSpacingBad, Good: buttonSpacingGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

@@ -21,13 +21,13 @@ var Edges = &rules.Rule{
 	Family:   "closures",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "Both edges of a closure are equally long.",
-		Why: "A fastener holds its two edges together point by point. Where one edge is longer it stands away from " +
-			"the body between the fasteners, or the neck and the hem meet in a step.",
-		How: "Both edges are measured along the stitch line, darts closed, between the closure's from and to where it states " +
-			"them. The two halves of a mirrored pair, one edge named twice, are equal by themselves.",
-		Fix: "True the two edges to one length: shorten the longer or lengthen the shorter at the end that meets nothing, and " +
-			"carry the change to the layers that share the edge.",
+		Title: "Both edges of a closure are equally long",
+		Why: "A fastener holds its two edges together point by point. Where one edge is longer it stands away from the body between the fasteners, " +
+			"or the neck and the hem meet in a step.",
+		How: "Both edges are measured along the stitch line, darts closed, between the closure's from and to where it states them. The two halves " +
+			"of a mirrored pair, one edge named twice, are equal by themselves.",
+		Fix: "True the two edges to one length: shorten the longer or lengthen the shorter at the end that meets nothing, and carry the change to " +
+			"the layers that share the edge.",
 		Bad: edgesBad, Good: edgesGood, Since: "0.1",
 	},
 	Limits: rules.Steps(1.6, 3.2, rules.Millimetres, "how far the two edges differ in length",

@@ -23,15 +23,15 @@ var TapeCut = &rules.Rule{
 	Family:   "closures",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "A fastener tape can be cut to the length of its closure without meeting metal.",
-		Why: "Hooks and snaps sit on their tape at a fixed pitch. A length that falls on one means cutting through " +
-			"metal, or a tape that ends short of the edge and gapes, or one that is bent round the end and digs in. " +
-			"The edge has to be drafted to a length that the tape can have.",
-		How: "The closure is measured along its stitch line with the darts closed; an edge that runs up to the fold is drawn by its half and counts twice. With n fasteners, pitch p, metal h along " +
-			"the tape and m clear on either side of a cut, the tape can be cut from (n-1)p + h + 2m to (n+1)p - h - 2m: " +
-			"both ends then lie in a clear gap. The figure reported is the room to the nearer end of that span.",
-		Fix: "Draft the edge, on every layer that carries it, to a length that the message names, or choose a tape of " +
-			"another pitch.",
+		Title: "A fastener tape can be cut to the length of its closure without meeting metal",
+		Why: "Hooks and snaps sit on their tape at a fixed pitch. A length that falls on one means cutting through metal, or a tape that ends " +
+			"short of the edge and gapes, or one that is bent round the end and digs in. The edge has to be drafted to a length that the tape can " +
+			"have.",
+		How: "The closure is measured along its stitch line, darts closed; an edge that runs up to the fold counts both halves. Say the tape is to " +
+			"carry two hooks. The shortest piece runs from one to the other, one metal more, and the clear space at both ends. The longest runs " +
+			"from the hook before them to the hook after them, less one metal and the clear space at both ends. At a pitch of 19 mm, with 9 mm of " +
+			"metal and 1.5 mm clear, that is from 31 to 45 mm. In between both ends lie in a clear gap. The figure is the room to the nearer end.",
+		Fix: "Draft the edge, on every layer that carries it, to a length that the message names; or choose a tape of another pitch.",
 		Bad: tapeCutBad, Good: tapeCutGood, Since: "0.1",
 	},
 	Each: rules.Closures(tapeCut),

@@ -21,12 +21,12 @@ var TapePair = &rules.Rule{
 	Family:   "closures",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "Both halves of a tape closure have one pitch, and can be cut at the same place.",
-		Why: "Hooks and eyes bought as two tapes look alike on the card and drift out of step along the edge: a tenth of a " +
-			"millimetre from one to the next is a whole hook at the end of a long back, and is only got rid of by tucks in the tape.",
-		How: "Where a closure names another tape for its second half, the difference of the two pitches is taken as often as there are gaps " +
-			"between the fasteners over the length, and must stay small. The second half must also be free to be cut at " +
-			"that length with as many fasteners as the first. A closure of one tape is in step with itself.",
+		Title: "Both halves of a tape closure have one pitch, and can be cut at the same place",
+		Why: "Hooks and eyes bought as two tapes look alike on the card and drift out of step along the edge. A tenth of a millimetre from one to " +
+			"the next is a whole hook at the end of a long back, and is only got rid of by tucks in the tape.",
+		How: "Where a closure names another tape for its second half, take the difference of the two pitches as often as there are gaps between " +
+			"the fasteners over the length. It must stay small. The second half must also be free to be cut at that length with as many fasteners " +
+			"as the first. A closure of one tape is in step with itself.",
 		Fix: "Take both halves from one tape, or measure both pitches again over a whole card.",
 		Bad: tapePairBad, Good: tapePairGood, Since: "0.1",
 	},

@@ -22,11 +22,12 @@ var ZipLength = &rules.Rule{
 	Family:   "closures",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
-		Title: "A zip in stock fits its opening.",
-		Why: "Zips are made in fixed lengths. One that is longer than its opening ends in the seam below and bulges there, one that " +
-			"is much shorter leaves a hole above its slider or an opening too small to get into.",
-		How: "The opening is measured along the stitch line, darts closed. Of the lengths in stock the longest that goes into it must " +
-			"not be shorter by more than a few percent: no zip is exactly as long as it says, and room is left at its top.",
+		Title: "A zip in stock fits its opening",
+		Why: "Zips are made in fixed lengths. One that is longer than its opening ends in the seam below and bulges there. One that is much " +
+			"shorter leaves a hole above its slider, or an opening too small to get into.",
+		How: "The opening is measured along the stitch line, darts closed; an edge that runs up to the fold counts both halves. The longest zip in " +
+			"stock that goes into it may be shorter by a few percent and no more: no zip is exactly as long as it says, and room is left at its " +
+			"top.",
 		Fix: "Draft the opening to a length that a zip has, sew it up to that length from below, or shorten a longer zip.",
 		Bad: zipLengthBad, Good: zipLengthGood, Since: "0.1",
 	},

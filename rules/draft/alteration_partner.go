@@ -23,12 +23,13 @@ var AlterationPartner = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "An alteration of one edge is answered on the edge it is sewn to, and on the other layer",
-		Why: "A seam is taken in on the front and forgotten on the back, or on the shell and not on the lining. The seam can still be sewn, and the garment hangs to one " +
-			"side, or strains where one layer is smaller than the other was meant to be.",
-		How: "Each edge that an alteration names and re-draws is looked up in the seams, closures and shares. The edges that are laid on it along any part must be re-drawn " +
-			"by some alteration as well. The two halves of a mirrored pair are one edge, and paper cannot be re-drawn. Where the two sides now differ by more than the limits below, seam-walk, " +
-			"closure-edges or shared-edge reports it instead. How far the alterations themselves differ is not judged.",
-		Fix: "Name the other edge in the alteration too; where only the one was meant, waive this finding with the reason.",
+		Why: "A seam is taken in on the front and forgotten on the back, or on the shell and not on the lining. It can still be sewn, and the " +
+			"garment hangs to one side, or strains where one layer is smaller than the other was meant to be.",
+		How: "For each edge that an alteration re-drew, look which edges are sewn to it, closed to it or shared with it along any part. Each of " +
+			"them must have been re-drawn by some alteration as well. The two halves of a mirrored pair are one edge, and paper cannot be " +
+			"re-drawn. Where the two sides now differ by more than the limits below, seam-walk, closure-edges or shared-edge reports it instead. " +
+			"By how much each of them was altered is not compared.",
+		Fix: "Name the other edge in the alteration too. Where only the one was meant, waive this finding with the reason.",
 		Bad: alterationPartnerBad, Good: alterationPartnerGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

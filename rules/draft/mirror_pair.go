@@ -21,11 +21,11 @@ var MirrorPair = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "Pairs are mirrored and whole, and single pieces are single",
-		Why: "A piece that is cut once and joined to its own other half leaves half a garment; of three mirrored pieces one has no partner. Both are found when the cloth is " +
-			"cut and there is none left.",
-		How: "How many are cut, whether they are mirrored and whether on the fold is held against each other: mirrored pieces are cut in twos, one cut once is not mirrored, and a piece an edge of " +
-			"which a seam or closure joins to itself must be cut more than once or lie on the fold. Two that are cut are taken to be a mirrored pair " +
-			"unless the piece says mirrored = false.",
+		Why: "A piece that is cut once and joined to its own other half leaves half a garment. Of three mirrored pieces one has no partner. Both " +
+			"are found when the cloth is cut and there is none left.",
+		How: "Count how many are cut. Mirrored pieces are cut in twos; a piece cut once is not mirrored. A piece that a seam or closure joins to " +
+			"itself is cut more than once, or lies on the fold. Two that are cut are taken to be a mirrored pair unless the piece says mirrored = " +
+			"false.",
 		Fix: "Say cut = 2, or lay the piece to the fold; or take out mirrored, or the seam that joins the edge to itself.",
 		Bad: mirrorPairBad, Good: mirrorPairGood, Since: "0.1",
 	},

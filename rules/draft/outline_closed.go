@@ -22,10 +22,11 @@ var OutlineClosed = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "The edges of a piece close to an outline",
-		Why: "Where an edge does not start at the end of the one before it, one of the two was moved and the other was not: a length, a " +
-			"corner or a width of the piece is wrong, and it cannot be cut as drawn.",
-		How: "The distance from the end of each edge to the start of the next, in drawing order, and from the last to the first. A paper piece has no outline.",
-		Fix: "Give both edges the same point at that corner; a point with a name keeps them together.",
+		Why: "Where an edge does not start at the end of the one before it, one of the two was moved and the other was not. A length, a corner or " +
+			"a width of the piece is wrong, and it cannot be cut as drawn.",
+		How: "Go round the piece in drawing order and measure from the end of each edge to the start of the next, and from the last to the first. " +
+			"A paper piece has no outline.",
+		Fix: "Give both edges the same point at that corner. A point with a name keeps them together.",
 		Bad: outlineClosedBad, Good: outlineClosedGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

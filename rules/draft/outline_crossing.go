@@ -21,9 +21,10 @@ var OutlineCrossing = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "The outline of a piece does not cross itself",
-		Why: "A piece whose outline crosses itself cannot be cut. It comes of a point in the wrong place, of edges out of drawing order, or of " +
-			"an alteration that was larger than the piece is wide there.",
-		How: "All crossings of the stitch line with itself, found exactly. Edges that only touch, or run together and part again, do not cross.",
+		Why: "A piece whose outline crosses itself cannot be cut. It comes of a point in the wrong place, of edges out of drawing order, or of an " +
+			"alteration that was larger than the piece is wide there.",
+		How: "Every place is found at which the stitch line of the piece crosses itself. Edges that only touch, or run together and part again, do " +
+			"not cross.",
 		Fix: "Look at the two edges named: one of their points lies on the wrong side of the other.",
 		Bad: outlineCrossingBad, Good: outlineCrossingGood, Since: "0.1",
 	},

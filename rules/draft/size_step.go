@@ -22,13 +22,15 @@ var SizeStep = rules.Rule{
 	Severity: rules.Note,
 	Doc: rules.Doc{
 		Title: "Measures and lengths move steadily from size to size",
-		Why: "One figure mistyped in a size table makes one size that fits nobody. Its seams match, for they are all drawn from the same wrong figure, so nothing " +
-			"else finds it before the size is worn.",
-		How: "Each body measure is laid out over the sizes, and so are both sides of every seam and the girths at the levels. The second differences tell how unevenly it moves. If putting one figure in step with its " +
-			"neighbours takes away all but a share of the unevenness, that figure is out of step. Grades that change from one size on, as published tables have them, do " +
-			"not go away by that and are passed over. At the first and the last size the two look alike; a figure there must be off by more than a whole step. " +
-			"A length is not reported at a size at which a body measure is. Fewer than four sizes tell nothing.",
-		Fix: "Look the figure up where it was taken from; the one its neighbours suggest is given.",
+		Why: "One figure mistyped in a size table makes one size that fits nobody. Its seams match, for they are all drawn from the same wrong " +
+			"figure, so nothing else finds it before the size is worn.",
+		How: "Write each body measure down over the sizes, and so the two sides of every seam and the girths at the levels, and note the step from " +
+			"each size to the next. A figure that is out of step makes the step before it too large and the one behind it too small, or the other " +
+			"way round. It is reported where putting that one figure in step with its neighbours makes the steps even again, all but a small " +
+			"share. Steps that change from one size on, as published tables have them, do not come even by that and are passed over. At the first " +
+			"and the last size the two look alike; a figure there must be off by more than a whole step. A length is not reported at a size at " +
+			"which a body measure is. Fewer than four sizes tell nothing.",
+		Fix: "Look the figure up where it was taken from. The one its neighbours suggest is given.",
 		Bad: sizeStepBad, Good: sizeStepGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

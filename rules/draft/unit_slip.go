@@ -23,12 +23,13 @@ var UnitSlip = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "No figure looks as if it were in the wrong unit",
-		Why: "An inch in a file of centimetres, or a lost decimal point, is two and a half or ten times out. Where both sides of a seam are drawn from it they agree, and the " +
-			"garment is cut for a doll or a horse.",
-		How: "Figures are held against what a body and a garment can measure: girths round the trunk; the girth of a layer at a level against the body's, where no ease is " +
-			"stated for it; allowances, once where they are stated; a level that lies far above or below all pieces; a point of a piece so far from all its " +
-			"others that the piece would be several times smaller without it, unless its edges agree with what they are sewn to.",
-		Fix: "Look at the figure and at the unit it was measured in; write inch(34) or mm(12) where it is not the file's.",
+		Why: "An inch in a file of centimetres, or a lost decimal point, is two and a half or ten times out. Where both sides of a seam are drawn " +
+			"from it they agree, and the garment is cut for a doll or a horse.",
+		How: "Figures are held against what a body and a garment can measure. Looked at are: girths round the trunk; the girth of a layer at a " +
+			"level against the body's, where no ease is stated for it; allowances, once where they are stated; a level that lies far above or " +
+			"below all pieces. So is a point so far from all others of its piece that the piece would be several times smaller without it, unless " +
+			"its edges agree with what they are sewn to.",
+		Fix: "Look at the figure and at the unit it was measured in. Write inch(34) or mm(12) where it is not the file's.",
 		Bad: unitSlipBad, Good: unitSlipGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

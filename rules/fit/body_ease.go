@@ -21,11 +21,11 @@ var BodyEase = &rules.Rule{
 	Family:   "fit",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "Each layer measures round as much more or less than the body as was asked for.",
-		Why: "A layer that is too small takes the strain of the whole garment or does not close; one that is too large " +
-			"folds under the others. Both show only on the body, when every layer is cut.",
-		How: "The widths of the layer's pieces at the level are added, darts closed, each as often as it is cut and twice on a " +
-			"fold. The body's measure there is taken off; what is left must lie in the ease that the layer states.",
+		Title: "Each layer measures round as much more or less than the body as was asked for",
+		Why: "A layer that is too small takes the strain of the whole garment, or does not close. One that is too large folds under the others. " +
+			"Both show only on the body, when every layer is cut.",
+		How: "Measure the layer's pieces across at the level, darts closed, and add them up, each as often as it is cut and twice on a fold. Take " +
+			"off what the body measures there. What is left must lie in the ease that the layer states.",
 		Fix: "Take in or let out seams at that level, on every layer that has them, or state the ease that is meant.",
 		Bad: bodyEaseBad, Good: bodyEaseGood, Since: "0.1",
 	},

@@ -40,7 +40,7 @@ func TestBodyPlausible(t *testing.T) {
 			require.Equal(t, c.found, keys)
 		})
 	}
-	require.Equal(t, "the wearer's total crotch length of 74 cm is unusually long for a stature of 168 cm and a hip of 96 cm, which let expect about 61.05 cm, mostly within 7.75 cm. "+
+	require.Equal(t, "the wearer's total crotch length of 74 cm is unusually long for a height of 168 cm and a hip of 96 cm: about 61.05 cm would be usual, give or take 7.75 cm. "+
 		"Take it again, or look whether it was written down in the right place and unit.", look(t, BodyPlausible, bodyPlausibleBad).Findings[0].Message)
 }
 

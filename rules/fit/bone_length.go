@@ -20,11 +20,11 @@ var BoneLength = &rules.Rule{
 	Family:   "fit",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
-		Title: "A bone is shorter than its channel, by a little at each end.",
-		Why: "A bone that fills its channel pushes through the seam at its end, into the turned edge above or into the wearer " +
-			"below, and the edges cannot be stitched past it. When an edge is lowered at a fitting the bone has to follow.",
-		How: "The channel is the edge, or the part of it, that the bone lies along, measured on the stitch line with the darts closed. What it " +
-			"is longer than the bone must be enough for both ends. A bone that is much too short is not looked for.",
+		Title: "A bone is shorter than its channel, by a little at each end",
+		Why: "A bone that fills its channel pushes through the seam at its end, into the turned edge above or into the wearer below, and the edges " +
+			"cannot be stitched past it. When an edge is lowered at a fitting the bone has to follow.",
+		How: "The channel is the edge, or the part of it, that the bone lies along, measured on the stitch line, darts closed. Take off the length " +
+			"of the bone: what is left must be enough for both ends. A bone that is much too short is not looked for.",
 		Fix: "Cut the bone shorter, or move the ends of its channel.",
 		Bad: boneLengthBad, Good: boneLengthGood, Since: "0.1",
 	},

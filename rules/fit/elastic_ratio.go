@@ -22,12 +22,12 @@ var ElasticRatio = &rules.Rule{
 	Family:   "fit",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
-		Title: "An elastic is as long, for its edge, as was asked for.",
-		Why: "An elastic that is too long for its edge does not hold it in, and one that is too short cuts in and gathers the cloth. " +
-			"When the edge is altered or graded the elastic is easily left as it was.",
-		How: "The edges are added along their stitch lines, darts closed; a line that goes on into the other half of a piece on the fold, or " +
-			"of a mirrored pair, counts twice. The elastic must lie between the two ends of the ratio that it states, times " +
-			"that length. An elastic that states no ratio is not judged.",
+		Title: "An elastic is as long, for its edge, as was asked for",
+		Why: "An elastic that is too long for its edge does not hold it in. One that is too short cuts in and gathers the cloth. When the edge is " +
+			"altered or graded the elastic is easily left as it was.",
+		How: "The edges are added up along their stitch lines, darts closed. A line that goes on into the other half of a piece on the fold, or of " +
+			"a mirrored pair, counts twice. That length times the two ends of the ratio gives the shortest and the longest elastic. An elastic " +
+			"that states no ratio is not judged.",
 		Fix: "Cut the elastic to a length that the message names, or state the ratio that is meant.",
 		Bad: elasticRatioBad, Good: elasticRatioGood, Since: "0.1",
 	},

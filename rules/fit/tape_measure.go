@@ -22,14 +22,14 @@ var TapeMeasure = &rules.Rule{
 	Family:   "fit",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "A run over the pattern, with what closes it counted in, is as long as the body asks.",
-		Why: "Through the crotch, over the shoulder or down the back no level shows a fault: each piece can be right across " +
-			"and the garment still drag down or cut in. The closed tape belongs to the run, and is what gets forgotten.",
-		How: "The stretches are added along their stitch lines, darts closed, from and to the levels stated; a closure on the " +
-			"way adds its tape's closed width at the row of eyes in use, less what laps over. The body's measure is taken off; " +
-			"what is left must lie in the ease stated, or be nothing where none is.",
-		Fix: "Lengthen or shorten one of the parts that the message lists, on every layer that carries it, use another row " +
-			"of eyes or a wider tape, or state the ease that is meant.",
+		Title: "A tape run over the pattern, with what closes it counted in, is as long as the body asks",
+		Why: "Through the crotch, over the shoulder or down the back no level shows a fault: each piece can be right across, and the garment still " +
+			"drag down or cut in. The closed tape belongs to the run, and is what gets forgotten.",
+		How: "Run a tape along the edges on their stitch lines, darts closed, from and to the levels stated. A closure on the way adds its tape's " +
+			"closed width at the row of eyes in use, less what laps over. Take off the body's measure. What is left must lie in the ease stated, " +
+			"or be nothing where none is.",
+		Fix: "Lengthen or shorten one of the parts that the message lists, on every layer that carries it; use another row of eyes or a wider " +
+			"tape; or state the ease that is meant.",
 		Bad: tapeMeasureBad, Good: tapeMeasureGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{

@@ -22,14 +22,15 @@ var Girth = &rules.Rule{
 	Family:   "layers",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "At each level a layer measures no more round than the one over it, unless it is meant to.",
-		Why: "Layers that are cut into other pieces than their shell, a foundation of eight panels under a gown of four, cannot be " +
-			"laid piece on piece. They still have to fit inside: what is too much round stands up in folds under the shell.",
-		How: "Widths at the level are added, darts closed, each piece as often as it is cut and twice on a fold, for every layer " +
-			"that closes round the body there. Neighbouring layers are compared. Where every inner piece lies in a nest that " +
-			"compares the level, that rule judges it piece by piece, and this one is silent. What nests state as larger on purpose is allowed.",
-		Fix: "Take in the seams of the inner layer at that level, or let out those of the outer; where the inner layer is meant " +
-			"to be larger, say so by a nest with a negative clearance.",
+		Title: "At each level a layer measures no more round than the one over it, unless it is meant to",
+		Why: "Layers that are cut into other pieces than their shell, a foundation of eight panels under a gown of four, cannot be laid piece on " +
+			"piece. They still have to fit inside: what is too much round stands up in folds under the shell.",
+		How: "At the level, measure the pieces of each layer across, darts closed, and add them up, each as often as it is cut and twice on a " +
+			"fold. This needs layers that close round the body there. Each layer is compared with the next one over it. What nests state as " +
+			"larger on purpose is allowed. Where a nest compares every inner piece at that level, it is judged piece by piece by " +
+			"inner-within-outer, and not here.",
+		Fix: "Take in the seams of the inner layer at that level, or let out those of the outer. Where the inner layer is meant to be larger, say " +
+			"so by a nest with a clearance below nothing, such as [-3, -1].",
 		Bad: girthBad, Good: girthGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{

@@ -24,16 +24,16 @@ var InnerWithinOuter = &rules.Rule{
 	Family:   "layers",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "At every level and everywhere between, an inner piece is smaller than its outer piece by what is meant, or larger by what is meant.",
-		Why: "An inner piece that is wider than its shell creases under it, and the creases show; one that is too narrow takes " +
-			"the strain, pulls the shell in and tears first. A lining that is meant to be larger fails in the same way when it is not.",
-		How: "At each level that both pieces reach, the width of the inner piece is taken off that of the outer, darts closed, as " +
-			"drawn: halves on the fold as halves. Between two levels the least difference is sought, and the wider of their two " +
-			"clearances holds. Where both are drawn, the inner outline is also laid on the outer, in the draft's frame or by the " +
-			"share that the nest names, and must not stand out by more than is meant and its darts take up. What the share's two lines differ by may turn the piece, " +
-			"and counts for as much more as the place lies further off.",
-		Fix: "Take the inner piece in or let the outer one out at the place named; carry it through the seam to the next piece. " +
-			"Where the figure is meant, state it in the nest's clearance.",
+		Title: "At every level and everywhere between, an inner piece is smaller than its outer piece by what is meant, or larger by what is meant",
+		Why: "An inner piece that is wider than its shell creases under it, and the creases show. One that is too narrow takes the strain, pulls " +
+			"the shell in and tears first. A lining that is meant to be larger fails in the same way when it is not.",
+		How: "At each level that both pieces reach, measure both across, darts closed, as drawn: halves on the fold as halves. Outer less inner " +
+			"must lie in the nest's clearance. Between two levels the place where they come closest is sought, and the wider of the two levels' " +
+			"clearances holds there. Where both are drawn, the inner piece is also laid on the outer, as drafted on one sheet or along the share " +
+			"that the nest names. It must not stand out by more than is meant and its darts take up. Where the share's two lines differ, laying " +
+			"them together may turn the piece a little; that is allowed for, the more the further off the place lies.",
+		Fix: "Take the inner piece in or let the outer one out at the place named, and carry it through the seam to the next piece. Where the " +
+			"figure is meant, state it in the nest's clearance.",
 		Bad: innerWithinOuterBad, Good: innerWithinOuterGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{

@@ -21,16 +21,17 @@ var SharedEdge = &rules.Rule{
 	Family:   "layers",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "Edges that layers share are identical: in length, shape, corners, notches and where pieces meet.",
-		Why: "Layers that are turned, bagged out or bound together along an edge are sewn notch on notch. An edge altered on " +
-			"one layer only puckers or rolls, pulls the seams off each other, or shows the lining; by then both are cut.",
-		How: "Both sides are laid end to end as sewn, with the darts closed, and compared along the stitch line. Between the " +
-			"places where pieces meet on both layers the lines are laid on each other as closely as they go, turned over where " +
-			"they were drawn the other way round; the figure is the largest distance between places equally far along. Notches " +
-			"and meeting pieces are paired in order; what a difference in length explains is not found again in them. " +
-			"match = \"length\" compares lengths and notches, match = \"eased\" notches alone; the ease may lie between any of them.",
-		Fix: "Draft both layers from one line again, and carry its notches over. Where the layers are meant to differ, say so " +
-			"by match, or leave that stretch out of the share.",
+		Title: "Edges that layers share are identical: in length, shape, corners, notches and where pieces meet",
+		Why: "Layers that are turned, bagged out or bound together along an edge are sewn notch on notch. An edge altered on one layer only " +
+			"puckers or rolls, pulls the seams off each other, or shows the lining; by then both are cut.",
+		How: "Lay the pieces of either layer end to end as sewn, darts closed, and walk both lines. Then lay the one line on the other so that " +
+			"they cover each other as closely as they can, turned over where one was drawn the other way round. This is done part by part, " +
+			"between the places where pieces meet on both layers. The figure is the largest distance between two places that are equally far " +
+			"along, and never less than it. Notches and meeting pieces are paired in order; what a difference in length explains is not found " +
+			"again in them. With match = \"length\" lengths and notches are compared, with match = \"eased\" notches alone, and the ease may lie " +
+			"between any of them.",
+		Fix: "Draft both layers from one line again, and carry its notches over. Where the layers are meant to differ, say so by match, or leave " +
+			"that stretch out of the share.",
 		Bad: sharedEdgeBad, Good: sharedEdgeGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

@@ -22,13 +22,13 @@ var ShrinkMatch = &rules.Rule{
 	Severity: rules.Warning,
 	Settled:  true,
 	Doc: rules.Doc{
-		Title: "Layers that are sewn together shrink alike, or are washed before they are cut.",
-		Why: "A lining that shrinks more than its shell draws the edges up that they share at the first wash, and the shell " +
-			"bags over it. Nothing on the pattern shows it, and nothing mends it later.",
-		How: "Along each edge that two layers share or are sewn by, what either cloth shrinks is reckoned from its figures along and " +
-			"across and the angle of the edge to the grain (down the paper where no grain is drawn). The largest difference " +
-			"counts. A cloth that is washed before it is cut shrinks by nothing. Layers are judged where one of them states " +
-			"what its cloth shrinks.",
+		Title: "Layers that are sewn together shrink alike, or are washed before they are cut",
+		Why: "A lining that shrinks more than its shell draws up the edges that they share at the first wash, and the shell bags over it. Nothing " +
+			"on the pattern shows it, and nothing mends it later.",
+		How: "For each edge by which two layers are sewn together or which they share, look how it lies to the grain (down the paper where no " +
+			"grain is drawn). An edge along the grain shrinks as the cloth does along, one across it as the cloth does across, a slanting one by " +
+			"something between. The largest difference of the two cloths counts. A cloth that is washed before it is cut shrinks by nothing. " +
+			"Layers are judged where one of them states what its cloth shrinks.",
 		Fix: "Wash the cloth that shrinks more before it is cut, and say so by washed = true; or choose cloths that agree.",
 		Bad: shrinkMatchBad, Good: shrinkMatchGood, Since: "0.1",
 	},

@@ -22,14 +22,15 @@ var Stretch = &rules.Rule{
 	Family:   "layers",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "A layer that is smaller than the body stretches far enough to go round it.",
-		Why: "Layers that are worn stretched stretch together, and the one that gives least stops all the others: a velvet that gives by half " +
-			"does not help over a lining that gives by a tenth. The garment does not go on, or bursts a seam.",
-		How: "At each level where the wearer's measure is known and the layer closes round with less than that, its girth, darts " +
-			"closed, times one plus the stretch of its cloth across must reach the measure. A boned layer is meant to press the " +
-			"body in and is not judged. A layer that lacks at several levels is reported once, by the worst. Where the layer's ease, or its width against another layer's, is found at fault already, nothing is said.",
-		Fix: "Take a cloth that stretches further, let the layer out at that level, or lay the pieces so that the cloth's greater stretch " +
-			"goes round.",
+		Title: "A layer that is smaller than the body stretches far enough to go round it",
+		Why: "Layers that are worn stretched stretch together, and the one that gives least stops all the others: a velvet that gives by half does " +
+			"not help over a lining that gives by a tenth. The garment does not go on, or bursts a seam.",
+		How: "This is asked at each level where the wearer's measure is known and the layer closes round with less than that. To its girth, darts " +
+			"closed, add as many hundredths of it as its cloth stretches across, in percent. That must reach the measure. A boned layer is meant " +
+			"to press the body in and is not judged. A layer that lacks at several levels is reported once, by the worst. Where the layer's ease, " +
+			"or its width against another layer's, is found at fault already, nothing is said.",
+		Fix: "Take a cloth that stretches further, let the layer out at that level, or lay the pieces so that the cloth's greater stretch goes " +
+			"round.",
 		Bad: stretchBad, Good: stretchGood, Since: "0.1",
 	},
 	Each: rules.Layers(stretch),

@@ -22,17 +22,17 @@ var Suppression = &rules.Rule{
 	Family:   "layers",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
-		Title: "What one layer takes out by a dart the other takes out in a seam: from level to level both fall and rise alike.",
-		Why: "Layers seldom carry their shaping in the same places. When a dart is pinned deeper at a fitting, or a seam taken in, " +
-			"the other layer has to answer it by its own darts and seams. Where it does not, each layer still fits " +
-			"by itself, and the two pull on each other where they should lie together.",
-		How: "At each level that both layers close round, or where nests lay every piece of the one in the other, the inner girth is taken " +
-			"off the outer. How much that room changes from one " +
-			"level to the next is the figure. A level along which the layers share an edge is left out: there they have one girth, and " +
-			"part below it as they may. What the clearances of the nests, or the eases of both layers, state differently " +
-			"at the two levels is allowed. Where another rule finds one of the levels at fault already, this one is silent there. A level at which the room leaps and falls back again is reported once.",
-		Fix: "Look for the dart or seam that was altered on one layer only, and alter the other layer by as much. Where a layer is " +
-			"meant to fall otherwise, as a flared skirt over a narrow lining, state the clearances at both levels.",
+		Title: "What one layer takes out by a dart the other takes out in a seam: from level to level both fall and rise alike",
+		Why: "Layers seldom carry their shaping in the same places. When a dart is pinned deeper at a fitting, or a seam taken in, the other layer " +
+			"has to answer it by its own darts and seams. Where it does not, each layer still fits by itself, and the two pull on each other " +
+			"where they should lie together.",
+		How: "At each level that both layers close round, or where nests lay every piece of the one in the other, take the inner girth off the " +
+			"outer: that is the room between them. How much the room changes from one level to the next is the figure. A level along which the " +
+			"layers share an edge is left out: there they have one girth, and part below it as they may. What the clearances of the nests, or the " +
+			"eases of both layers, state differently at the two levels is allowed. A level at which the room leaps and falls back again is " +
+			"reported once. Where another rule finds one of the levels at fault already, nothing is said there.",
+		Fix: "Look for the dart or seam that was altered on one layer only, and alter the other layer by as much. Where a layer is meant to fall " +
+			"otherwise, as a flared skirt over a narrow lining, state the clearances at both levels.",
 		Bad: suppressionBad, Good: suppressionGood, Since: "0.1",
 	},
 	Limits: append(rules.NoteSteps(10, 20, rules.Millimetres, "how much more one layer may take out from a level to the next than the other",

@@ -21,13 +21,14 @@ var TurnOfCloth = &rules.Rule{
 	Family:   "layers",
 	Severity: rules.Note,
 	Doc: rules.Doc{
-		Title: "An outer layer has room to go round the one inside it.",
-		Why: "A layer that lies outside another goes the longer way round the body, by the thickness between them. Thick cloth " +
-			"cut to one girth in both layers drags outside and folds inside, though every piece agrees on the table.",
-		How: "At each level that both layers close round, the girths are compared. One layer lies outside the other by half of " +
-			"both thicknesses, measured from middle to middle; round the body that takes 2π times as much. Judged for " +
-			"cloths that give little, whose thickness and stretch are both stated. Where a nest lets the inner layer be " +
-			"larger, where the layers share an edge along the level, and where another rule finds the girths at fault, nothing is said.",
+		Title: "An outer layer has room to go round the one inside it",
+		Why: "A layer that lies outside another goes the longer way round the body, by the thickness between them. Thick cloth cut to one girth in " +
+			"both layers drags outside and folds inside, though every piece agrees on the table.",
+		How: "Add the thickness of both cloths and take half: by so much the one layer lies outside the other, from the middle of the cloth to the " +
+			"middle. Round the body that takes 6.3 times as much (twice 3.14). By so much the outer girth must be larger, at each level that both " +
+			"layers close round. This is asked of cloths that give little, whose thickness and stretch are both stated. Where a nest lets the " +
+			"inner layer be larger, where the layers share an edge along the level, and where another rule finds the girths at fault, nothing is " +
+			"said.",
 		Fix: "Let the seams of the outer layer out, or take those of the inner layer in, by the amount that is wanting.",
 		Bad: turnOfClothBad, Good: turnOfClothGood, Since: "0.1",
 	},

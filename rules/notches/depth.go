@@ -22,9 +22,10 @@ var Depth = rules.Rule{
 	Settled:  true,
 	Doc: rules.Doc{
 		Title: "A notch does not reach the stitch line",
-		Why: "A notch that is cut through the allowance comes out as a hole in the finished seam; one that is cut through most of it " +
-			"weakens the seam there.",
-		How: "The depth of the notch as a share of the allowance of its edge. A notch that states no depth is not judged.",
+		Why: "A notch that is cut through the allowance comes out as a hole in the finished seam. One that is cut through most of it weakens the " +
+			"seam there.",
+		How: "The depth of the notch is held against the allowance of its edge: half of it is a warning, all of it an error. A notch that states " +
+			"no depth is not judged.",
 		Fix: "Cut the notch shallower, or give the edge more allowance.",
 		Bad: depthBad, Good: depthGood, Since: "0.1",
 	},

@@ -23,13 +23,13 @@ var Match = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "Each notch of a seam meets its partner on the other side, of the same kind",
-		Why: "The machinist lays notch on notch and eases in what lies between. A notch in the wrong place twists the seam or puts the ease where " +
-			"it is not meant; a notch without a partner stops the work, or is matched with a wrong one.",
-		How: "Both sides are walked along the stitch line with the darts closed, and their notches paired in order so that they are " +
-			"misplaced as little as can be. Where one side is longer, by ease or by a fault that seam-walk reports, the length may come in anywhere along the " +
-			"seam; a notch is misplaced only by what no such spread explains. A notch may also meet the place where two pieces of the other side join, as a " +
-			"sleeve's top notch meets the shoulder seam; one at the very end of a seam needs no partner.",
-		Fix: "Move the notch to the place given, or add the missing one; cut single to single and double to double.",
+		Why: "The machinist lays notch on notch and eases in what lies between. A notch in the wrong place twists the seam, or puts the ease where " +
+			"it is not meant. A notch without a partner stops the work, or is matched with a wrong one.",
+		How: "Walk the two sides along each other on the stitch line, darts closed, and see which notch comes to lie by which, in order. Where one " +
+			"side is longer, by ease or by a fault that seam-walk reports, the extra length may come in anywhere along the seam; a notch is wrong " +
+			"only by what that cannot explain. A notch may also meet the place where two pieces of the other side are joined, as a sleeve's top " +
+			"notch meets the shoulder seam. One at the very end of a seam needs no partner.",
+		Fix: "Move the notch to the place given, or add the missing one. Cut single to single and double to double.",
 		Bad: matchBad, Good: matchGood, Since: "0.1",
 	},
 	Limits: append(rules.Steps(1.5, 3, rules.Millimetres, "how far a notch may lie from where its partner is", "common practice (1 to 2 mm), no source"),

@@ -21,11 +21,12 @@ var OnLine = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "A notch lies on the seam line as it is now",
-		Why: "After a fitting the line moves and the notch stays where it was: it is then cut into the garment, or falls outside it, and " +
-			"marks no place of the seam any more.",
-		How: "A notch given by a point: the distance from the point to the nearest place of its edge. One given by at: its distance must not be more than the " +
-			"edge is long. One given by a level: the level must cross the edge. The nearest place on the line is proposed.",
-		Fix: "Move the notch to the place given; then look whether its partner still meets it.",
+		Why: "After a fitting the line moves and the notch stays where it was. It is then cut into the garment, or falls outside it, and marks no " +
+			"place of the seam any more.",
+		How: "Of a notch given by a point, the distance from that point to the nearest place on its edge is measured. One given by at may not lie " +
+			"further along than the edge is long. One given by a level needs an edge that the level crosses. The nearest place on the line is " +
+			"proposed.",
+		Fix: "Move the notch to the place given. Then look whether its partner still meets it.",
 		Bad: onLineBad, Good: onLineGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

@@ -21,12 +21,12 @@ var Spacing = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "Notches keep clear of corners, of darts and of each other",
-		Why: "A notch near a corner vanishes in the seam that crosses there, or weakens the corner. Beside a dart it is folded in, and two notches close together are taken " +
-			"for a double one.",
-		How: "Along the edge as drawn, the distances from each notch to the corners of its edge, to the mouths of the darts on it, and to the notches stated before it. The " +
-			"fold is no corner, nor is a place where the outline runs on from one edge to the next. A notch at a dart's mouth marks its leg and is not judged against that dart. A double " +
-			"notch, kind = \"double\", is one notch.",
-		Fix: "Move the notch, and its partner on the other side, clear of the place named; write two that belong together as one double notch.",
+		Why: "A notch near a corner vanishes in the seam that crosses there, or weakens the corner. Beside a dart it is folded in. Two notches " +
+			"close together are taken for a double one.",
+		How: "Along the edge as drawn, measure from each notch to the corners of its edge, to the mouths of the darts on it, and to the other " +
+			"notches. The fold is no corner, nor is a place where the outline runs straight on from one edge to the next. A notch at a dart's " +
+			"mouth marks its leg and is not judged against that dart. A double notch, kind = \"double\", is one notch.",
+		Fix: "Move the notch, and its partner on the other side, clear of the place named. Write two that belong together as one double notch.",
 		Bad: spacingBad, Good: spacingGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

@@ -21,11 +21,12 @@ var Unique = rules.Rule{
 	Severity: rules.Note,
 	Doc: rules.Doc{
 		Title: "No piece can be sewn to a wrong one by its notches",
-		Why: "Where two seams of about one length are notched alike, a machinist can sew a panel to the wrong neighbour, or upside down, and every notch meets. It is found " +
-			"when the garment is closed, or on the body.",
-		How: "Each seam is compared with every seam before it whose pieces are of the same layer. The two are hard to tell apart where they are about equally long, have as many notches of the " +
-			"same kinds in the same order, and, from one end or the other, no notch lies further from where the other seam has its own than the limit. Seams without notches are not " +
-			"compared, nor are those of different layers: a lining is meant to be notched as its shell is.",
+		Why: "Where two seams of about one length are notched alike, a machinist can sew a panel to the wrong neighbour, or upside down, and every " +
+			"notch meets. It is found when the garment is closed, or on the body.",
+		How: "Lay every two seams of a layer along each other, once from the same end and once turned round. They can be mistaken where they are " +
+			"about equally long, have as many notches of the same kinds in the same order, and each notch lies nearer than the limit to one of " +
+			"the other seam. Seams without notches are not compared, nor are those of different layers: a lining is meant to be notched as its " +
+			"shell is.",
 		Fix: "Move a notch of one of the seams by more than the limit, on both its sides, or make it a double notch.",
 		Bad: uniqueBad, Good: uniqueGood, Since: "0.1",
 	},

@@ -23,13 +23,13 @@ var DartLegs = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "The legs of a dart are equally long, and the edge runs on smoothly over the closed dart",
-		Why: "Legs of unequal length leave a step in the edge, or the longer one is eased in and the dart puckers. An edge that is not true " +
-			"over the closed dart makes a peak or a hollow there, and a bubble under it.",
-		How: "The legs are measured from the tip to the two ends of the mouth; a dart inside the piece has two pairs of them. Then the " +
-			"dart is closed about its tip, and the edge's direction before the mouth is compared with that after it. A dart whose mouth reaches the edge's " +
-			"end has no edge to run on over, nor is this judged while the legs differ, and a paper dart without a tip has no legs to measure.",
-		Fix: "Move the tip or the middle of the mouth until the legs are equal; fold the dart out on paper and true the edge over it, the " +
-			"drawn line then bends at the mouth.",
+		Why: "Legs of unequal length leave a step in the edge, or the longer one is eased in and the dart puckers. An edge that is not true over " +
+			"the closed dart makes a peak or a hollow there, and a bubble under it.",
+		How: "Measure both legs from the tip to the ends of the mouth. A dart inside the piece has two pairs of legs. Then fold the dart shut and " +
+			"lay a ruler along the edge before the mouth: how far the edge behind the mouth turns from it is the angle given. That is left while " +
+			"the legs differ, and where the mouth reaches the end of the edge. A paper dart without a tip has no legs to measure.",
+		Fix: "Move the tip, or the middle of the mouth, until the legs are equal. Fold the dart shut on paper and true the edge over it; open " +
+			"again, the line bends at the mouth.",
 		Bad: dartLegsBad, Good: dartLegsGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

@@ -22,12 +22,15 @@ var EaseSide = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "Ease lies on the side it is meant for: a sleeve cap is never shorter than its armhole",
-		Why: "Ease belongs to the side that covers more of the body: the back shoulder, the cap of a sleeve. Where that side comes out shorter, be it by a millimetre, the other is eased in " +
-			"instead: the shoulder drags to the front, the armhole puckers under a cap that is stretched.",
-		How: "Where a seam's ease allows its first side to be longer only, or shorter only, the sides are walked along the stitch line with the darts closed, and the side " +
-			"that is to be eased in may not be the shorter one. Which side that is the seam's ease says, and not the names of the pieces. A seam " +
-			"without ease, or whose ease goes either way, is not judged; a side that is so much shorter that seam-walk reports it is left to that.",
-		Fix: "Let out the side that is to be eased in, or shorten the other; or turn the sides round in join, if the ease is stated for the wrong one.",
+		Why: "Ease belongs to the side that covers more of the body: the back shoulder, the cap of a sleeve. Where that side comes out shorter, be " +
+			"it by a millimetre, the other is eased in instead. The shoulder drags to the front, and the armhole puckers under a cap that is " +
+			"stretched.",
+		How: "Which side is to be eased in is told by the seam's ease, not by the names of the pieces: ease from nothing upward is on the first " +
+			"side, from nothing downward on the second. The two sides are walked along the stitch line, darts closed, and that side may not be " +
+			"the shorter. A seam without ease, or whose ease goes either way, is not judged. A side that is so much shorter that seam-walk " +
+			"reports it is left to that.",
+		Fix: "Let out the side that is to be eased in, or shorten the other. If the ease is stated for the wrong side, turn the sides round in " +
+			"join.",
 		Bad: easeSideBad, Good: easeSideGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

@@ -21,12 +21,12 @@ var EdgeUnused = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "Every edge is sewn, shared, folded, closed or finished, and none of it twice",
-		Why: "An edge that nothing is done with is a seam that was forgotten, and the checks over seams and layers pass it by. An edge that is claimed twice " +
-			"cannot be sewn as written: one of the two is meant for another edge, or for a part of this one.",
-		How: "For each edge the parts that seams, shares, closures, elastics, the fold and its finish take up are laid along it. What is " +
-			"left over is unused; where two seams, closures or folds overlap it is used twice. A mirrored pair that one seam joins is one use. An edge " +
-			"with a finish or elastic may be sewn as well.",
-		Fix: "Name the edge in the seam, share or closure it belongs to, or state its finish; give each of two seams its part of the edge: " +
+		Why: "An edge with which nothing is done is a seam that was forgotten, and the checks over seams and layers pass it by. An edge that is " +
+			"claimed twice cannot be sewn as written: one of the two is meant for another edge, or for a part of this one.",
+		How: "Mark along each edge what its seams, shares, closures and elastics take up, and its fold or its finish. What stays unmarked is " +
+			"unused. Where two seams, closures or folds lie on each other it is used twice. A mirrored pair that one seam joins is one use. An " +
+			"edge with a finish or elastic may be sewn as well.",
+		Fix: "Name the edge in the seam, share or closure it belongs to, or state its finish. Give each of two seams its part of the edge: " +
 			"part(shell.back.centre, hip, end).",
 		Bad: edgeUnusedBad, Good: edgeUnusedGood, Since: "0.1",
 	},

@@ -23,11 +23,12 @@ var FoldStraight = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "An edge on the fold is straight, and the edges at its ends meet it square",
-		Why: "Cloth folds along a straight line only: a curved edge laid to the fold loses or gains what lies beyond it. An edge that is not square " +
-			"to the fold makes a peak or a dip at the centre once the piece is opened out.",
-		How: "The largest distance of the stitch line from the straight line between its ends, as a proven bound; then the angle of " +
-			"cloth at each end. An edge that is nowhere near square, such as the neckline of a V, is taken as meant.",
-		Fix: "Draw the fold with line = [a, b]; curve the neighbouring edge so that it leaves the fold at 90°.",
+		Why: "Cloth folds along a straight line only. A curved edge laid to the fold loses or gains what lies beyond it. An edge that is not " +
+			"square to the fold makes a peak or a dip at the centre once the piece is opened out.",
+		How: "Lay a ruler from end to end of the fold: the figure is how far the line strays from it at most. Then the corner at each end is held " +
+			"against a set square. An edge that is nowhere near square, such as the neckline of a V, is taken as meant. A corner that is square " +
+			"on one of two layers which share the edge, and not on the other, is left to shared-edge.",
+		Fix: "Draw the fold with line = [a, b]. Curve the neighbouring edge so that it leaves the fold at 90°.",
 		Bad: foldStraightBad, Good: foldStraightGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{

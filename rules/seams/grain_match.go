@@ -21,12 +21,13 @@ var GrainMatch = rules.Rule{
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "Pieces that are sewn to each other agree in grain",
-		Why: "Cloth gives along the bias and not along the grain. A piece whose grain is turned against its neighbour's hangs and stretches differently: the seam twists " +
-			"round the body, and the hem drops on one side.",
-		How: "The grain lines of the two pieces of a seam are compared by their angles to the levels they are drafted on, one of the two turned over where both are drawn the same way round. Pieces without " +
-			"levels, as the parts of a sleeve, are compared by the angle of the grain to the straight line between the seam's ends, where it runs along " +
-			"the grain. Pieces cut a different way of the cloth, cut_on = \"cross\" or \"bias\", are not compared with those on the straight, nor are " +
-			"pieces without a grain line. A piece that disagrees with several others is reported once.",
+		Why: "Cloth gives along the bias and not along the grain. A piece whose grain is turned against its neighbour's hangs and stretches " +
+			"differently: the seam twists round the body, and the hem drops on one side.",
+		How: "Lay the two pieces of a seam with their levels in line, one of them turned over where both are drawn the same way round, and measure " +
+			"the angle between their grain lines. Pieces without levels, as the parts of a sleeve, are laid together along the straight line " +
+			"between the seam's ends, where the seam runs along the grain. Pieces cut another way of the cloth, cut_on = \"cross\" or \"bias\", are " +
+			"not compared with those on the straight, nor are pieces without a grain line. A piece that disagrees with several others is reported " +
+			"once.",
 		Fix: "Turn the grain line of the piece named, or say which way of the cloth it is cut: cut_on = \"bias\".",
 		Bad: grainMatchBad, Good: grainMatchGood, Since: "0.1",
 	},

@@ -22,17 +22,18 @@ var True = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "A line that goes on across a seam runs smoothly over it",
-		Why: "A hem, a neckline or an armhole is drawn on two pieces and sewn as one line. Where the corners do not complement each other it makes a point or a " +
-			"scoop at the seam, which shows, and which no pressing takes out.",
-		How: "At each end of the seam, the angle of cloth between the seam and the edge it runs into is measured on both pieces. Together they must make 180°; " +
-			"neither need be 90°. It is judged where the two edges are one line: finished alike, shared by the same share, held in by the same elastic, " +
-			"sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam crosses on both sides, as at a waist, a bend may be " +
-			"meant. So may a real corner, one further from straight than its limit. Of two layers that share the line only what both have is judged; where one is true and the other is not, shared-edge reports it. Corners at a fold are for fold-straight.",
-		Fix: "Butt the two pieces along the seam as sewn, and re-draw both lines over it as one smooth line.",
+		Why: "A hem, a neckline or an armhole is drawn on two pieces and sewn as one line. Where the two corners at the seam do not make one " +
+			"straight line together, there is a point or a scoop. It shows, and no pressing takes it out.",
+		How: "At each end of the seam, lay a protractor into the corner of either piece, between the seam and the edge it runs into. The two " +
+			"angles must add up to 180°; neither need be 90°. This is asked where the two edges are one line: finished alike, in one share, held " +
+			"in by one elastic, sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam " +
+			"crosses on both sides, as at a waist, a bend may be meant. So may a real corner, further from straight than its limit. Where the " +
+			"line is true on one of two layers that share it and not on the other, shared-edge says so. Corners at a fold are for fold-straight.",
+		Fix: "Lay the two pieces together along the seam as sewn, and re-draw the line over it as one.",
 		Bad: trueBad, Good: trueGood, Since: "0.1",
 	},
 	Limits: append(rules.Steps(3, 8, rules.Degrees, "how far the two corners together may be from 180 degrees",
-		"common practice, no source; that the angles must complement, and need not be 90: What is truing, telus.net/inspiredsewing"),
+		"common practice, no source; that the angles must make 180 together, and need not be 90: What is truing, telus.net/inspiredsewing"),
 		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is meant so", Source: "common practice, no source"},
 		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is left to shared-edge", Source: "as there"},
 		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "the same where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},

@@ -23,12 +23,13 @@ var Walk = rules.Rule{
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "The two sides of a seam are equally long, less the ease that is meant",
-		Why: "At the machine the longer side is pushed along until something gives: the seam puckers, the hems do not meet, " +
-			"or the layer twists round the body. A curve laid beside another looks equal when it is not.",
-		How: "Both sides are walked along the stitch line with the darts closed. The first less the second must lie in the seam's " +
-			"ease (none, where it states none). The paired notches then tell where the difference lies.",
-		Fix: "Lengthen the shorter side or shorten the longer one, at the place named, and true the lines at its ends; or state the " +
-			"ease that is meant: ease = [0, 0.3].",
+		Why: "At the machine the longer side is pushed along until something gives: the seam puckers, the hems do not meet, or the layer twists " +
+			"round the body. A curve laid beside another looks equal when it is not.",
+		How: "Walk the two sides along each other on the stitch line, darts closed, and read off how much the first is longer than the second. " +
+			"That must lie in the seam's ease, or be nothing where the seam states none. From notch to notch the same tells where the difference " +
+			"lies.",
+		Fix: "Lengthen the shorter side or shorten the longer one at the place named, and true the lines at its ends. Where the difference is " +
+			"meant, state it as ease: ease = [0, 0.3].",
 		Bad: walkBad, Good: walkGood, Since: "0.1",
 	},
 	Limits: rules.Steps(1.6, 3.2, rules.Millimetres, "how far the difference of the two sides may lie outside the ease",
