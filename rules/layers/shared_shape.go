@@ -53,9 +53,13 @@ func (s *sharing) shape(part model.SharedPart) bool {
 	}
 	say.Message = func() string {
 		e, at := s.outer.Place(bound.At)
-		return fmt.Sprintf("%s and %s are not of one shape: laid on each other they stand %s apart, most at %s along %s; "+
+		where := fmt.Sprintf("at %s along %s", s.Show(at), e.Address())
+		if s.Show(at) == s.Show(0) {
+			where = "at the start of " + e.Address()
+		}
+		return fmt.Sprintf("%s and %s are not of one shape: laid on each other they stand %s apart, most %s; "+
 			"no more than %s is allowed. Draft both from one line.", s.partText(s.outer, part.FirstA, part.LastA),
-			s.partText(s.inner, part.FirstB, part.LastB), s.Show(bound.High), s.Show(at), e.Address(), s.Show(s.Limit("shape")))
+			s.partText(s.inner, part.FirstB, part.LastB), s.Show(bound.High), where, s.Show(s.Limit("shape")))
 	}
 	s.AtMost(bound.High, "shape", say)
 	return bound.High <= s.Limit("shape")

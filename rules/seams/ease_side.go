@@ -60,7 +60,7 @@ func easeSide(p *rules.Pass, s *model.Seam) {
 	p.AtMost(max(shorter, 0), "shorter", rules.Say{
 		Place: s.Join,
 		Message: func() string {
-			return fmt.Sprintf("%s is to be eased on to %s, and is %s shorter than it (%s against %s): the ease falls on the wrong side. Let it out by %s at least, or shorten the other.",
+			return fmt.Sprintf("%s is to be eased on to %s, and is %s shorter (%s against %s): the ease falls on the wrong side. Let it out by %s at least, or shorten the other.",
 				eased, other, p.Show(shorter), p.Show(easedLength), p.Show(otherLength), p.Show(shorter))
 		},
 		Mend: &rules.Mend{Title: fmt.Sprintf("let out %s by %s", eased, p.Show(shorter))},

@@ -52,6 +52,6 @@ piece "front" {
   join = [shell.back.shoulder, shell.front.shoulder] # want ease-side error 1mm
   ease = [-1, 0]
 }`))
-		require.Equal(t, "shell.front.shoulder is to be eased on to shell.back.shoulder, and is 1 mm shorter than it (12 cm against 12.1 cm): the ease falls on the wrong side. Let it out by 1 mm at least, or shorten the other.", r.Result.Findings[0].Message)
+		require.Equal(t, "shell.front.shoulder is to be eased on to shell.back.shoulder, and is 1 mm shorter (12 cm against 12.1 cm): the ease falls on the wrong side. Let it out by 1 mm at least, or shorten the other.", r.Result.Findings[0].Message)
 	})
 }
