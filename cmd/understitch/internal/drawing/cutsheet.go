@@ -125,8 +125,7 @@ func (s *CutSheet) closure(g *model.Garment, c *model.Closure) {
 	case c.Kind == "tape" && c.Tape != nil:
 		cut.What = "tape " + c.Tape.Name
 		n, fits := Fasteners(c.Tape, length)
-		gap := (length - float64(n-1)*c.Tape.Pitch - c.Tape.Head) / 2
-		cut.How = fmt.Sprintf("%d fasteners, both cuts %s from metal", n, g.Show(gap))
+		cut.How = fmt.Sprintf("%d fasteners, both cuts %s from metal", n, g.Show(clearOf(c.Tape, length, n)))
 		if !c.Tape.CanBeCut() || !fits {
 			cut.How = "cannot be cut at this length without meeting metal"
 		}

@@ -35,18 +35,23 @@ func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
 			continue
 		}
 		row := r.next(y)
-		d.level(b, l, y, row, []string{l.Name, "room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
+		d.level(b, l, y, row, []string{l.Name, "room " + d.show(room), d.less(n, l)})
 		name := n.Address() + "/" + l.Name
 		b.spot(name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: between(n, l, y, frame), reach: 18, told: true})
 	}
 }
 
-func (d *drawer) short(g model.Group, l *model.Level) string {
-	w, err := g.Width(l)
-	if err != nil {
-		return "?"
+// less are the widths that the room of a nest is the difference of. Where one
+// group is drawn as a half and the other whole, both are taken whole.
+func (d *drawer) less(n *model.Nest, l *model.Level) string {
+	outer, errO := n.Outer.Width(l)
+	inner, errI := n.Inner.Width(l)
+	if errO != nil || errI != nil {
+		return ""
 	}
-	return d.g.Unit.Bare(w.Net)
+	as, bs := n.Outer.Times(), n.Inner.Times()
+	half := min(as, bs)
+	return d.g.Unit.Bare(outer.Net*as/half) + " less " + d.g.Unit.Bare(inner.Net*bs/half)
 }
 
 // between is the stretch of a level between the outlines of a nest's pieces, on

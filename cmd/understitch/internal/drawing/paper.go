@@ -44,7 +44,7 @@ func (d *drawer) paper(n *model.Nest, title string) {
 			d.bar(b, group[0], w.Net, y+float64(k)*b.points(9))
 		}
 		spare = curve.Polyline(curve.Point{X: ends[0], Y: y + b.points(4.5)}, curve.Point{X: ends[1], Y: y + b.points(4.5)})
-		d.level(b, l, y, y, []string{l.Name, "room " + d.show(room), d.short(n.Outer, l) + " less " + d.short(n.Inner, l)})
+		d.level(b, l, y, y, []string{l.Name, "room " + d.show(room), d.less(n, l)})
 		b.spot(n.Address()+"/"+l.Name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: spare, reach: 18, told: true})
 	}
 	b.spot(n.Address(), spot{at: curve.Point{X: long, Y: -b.points(18)}, away: curve.Point{X: 1}})

@@ -40,10 +40,17 @@ func (d *drawer) tape(c *model.Closure) {
 		})
 	}
 	b.spot(c.Address(), spot{at: curve.Point{X: length, Y: -b.points(12)}, away: curve.Point{X: 1}, reach: 30})
-	b.Facts = []string{fmt.Sprintf("cut at %s: %d at a pitch of %s, %s clear of metal at both ends", d.show(length), n, d.show(t.Pitch), d.show(gap))}
+	b.Facts = []string{fmt.Sprintf("cut at %s: %d at a pitch of %s, %s clear of metal at both ends", d.show(length), n, d.show(t.Pitch), d.show(clearOf(t, length, n)))}
 	if !fits {
 		b.Facts = []string{fmt.Sprintf("at %s a cut comes too near to metal: it must stay %s clear", d.show(length), d.show(t.Clear))}
 	}
+}
+
+// clearOf is how far a cut lies from the nearest metal, on the tape or on what
+// falls away, when so many fasteners lie in the middle of a length.
+func clearOf(t *model.Tape, length float64, n int) float64 {
+	on := (length - float64(n-1)*t.Pitch - t.Head) / 2
+	return min(on, t.Pitch-t.Head-on)
 }
 
 // Fasteners is how many fasteners a tape has when it is cut to a length with as

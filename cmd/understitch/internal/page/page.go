@@ -7,10 +7,11 @@
 // script, which adds the switches for sizes and layers, the zoom, and the way
 // from a finding to its place and back, by mouse, finger or keyboard.
 //
-// A page is kept small enough to be opened on a telephone: past [room] bytes of
+// A page is kept small enough to be opened on a telephone: past some bytes of
 // drawings, sources and findings it leaves out first further sizes, then further
-// drawings, then the last findings, and says so where they would stand. Errors
-// are listed before others when not all can be.
+// drawings; the last findings take one line each, and in the end are only counted.
+// It says so where they would stand. Errors come before others when not all can
+// be listed in full.
 //
 // The package knows nothing of rules or specs; who calls it has put everything
 // in words. All of it is escaped here.
@@ -99,6 +100,6 @@ func Write(w io.Writer, p Page) error {
 	if err := t.Execute(&b, p.view()); err != nil {
 		return err
 	}
-	_, err = w.Write(b.Bytes())
+	_, err = io.WriteString(w, harmless(b.String()))
 	return err
 }

@@ -43,14 +43,17 @@
     });
     each(b.root, '.layers input', function (i) { layer(b, i); });
     each(b.root, '.findings > li', function (li) {
-      var sizes = li.dataset.sizes;
-      li.classList.toggle('unseen', sizes !== '' && sizes.split('\n').indexOf(sheet.dataset.size) < 0);
+      var sizes = sizesOf(li);
+      li.classList.toggle('unseen', sizes.length > 0 && sizes.indexOf(sheet.dataset.size) < 0);
     });
     fit(b);
     if (b.picked) show(b, b.picked, false);
   }
 
   function sheetOf(b) { return b.root.querySelector('.sheet'); }
+
+  // sizesOf are the sizes that a finding shows in; none where it shows in all.
+  function sizesOf(row) { return JSON.parse(row.dataset.sizes || '[]'); }
 
   function each(root, selector, f) { Array.prototype.forEach.call(root.querySelectorAll(selector), f); }
 
@@ -155,8 +158,8 @@
     current = b;
     b.picked = number;
     if (row) {
-      var sizes = row.dataset.sizes.split('\n'), sheet = sheetOf(b);
-      if (sheet && row.dataset.sizes !== '' && sizes.indexOf(sheet.dataset.size) < 0) size(b, sizes[0]);
+      var sizes = sizesOf(row), sheet = sheetOf(b);
+      if (sheet && sizes.length > 0 && sizes.indexOf(sheet.dataset.size) < 0) size(b, sizes[0]);
     }
     show(b, number, true);
     if (row && (from !== 'list' || wide())) row.scrollIntoView({ block: 'nearest' });

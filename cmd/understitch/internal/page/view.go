@@ -12,9 +12,10 @@ import (
 // Bytes that the parts of a page may take together, about; with its frame and
 // style it then stays under 5 MB.
 const (
-	roomForFindings = 2_200_000
-	roomForSources  = 700_000
-	roomForDrawings = 1_600_000
+	roomForFindings = 1_700_000
+	roomInShort     = 900_000
+	roomForSources  = 600_000
+	roomForDrawings = 1_400_000
 )
 
 // view is the page as its template sees it.
@@ -33,6 +34,7 @@ type garmentView struct {
 	Drawings []drawingView
 	NoRoom   []string // sizes whose drawing is left out
 	Findings []Finding
+	Short    []Finding // that are told in one line
 	Rest     []rest
 	Lines    []line
 }
@@ -69,7 +71,7 @@ func (p Page) view() *view {
 		v.Head = p.Garments[0].Title
 	}
 	v.Head += ": " + p.Verdict.Ruling
-	b := &budget{findings: roomForFindings, sources: roomForSources, drawings: roomForDrawings}
+	b := &budget{findings: roomForFindings, short: roomInShort, sources: roomForSources, drawings: roomForDrawings}
 	for i, g := range p.Garments {
 		v.Garments = append(v.Garments, &garmentView{Garment: g, ID: fmt.Sprintf("g%d", i+1), Open: len(p.Garments) <= 3})
 	}
@@ -85,52 +87,67 @@ func (p Page) view() *view {
 }
 
 // budget is the room that is left.
-type budget struct{ findings, sources, drawings int }
+type budget struct{ findings, short, sources, drawings int }
 
 // list chooses the findings that there is room for, errors before others, and
-// keeps their order.
+// keeps their order: in full, then in a line, then only counted by their rule.
 func (b *budget) list(garments []*garmentView) {
-	taken := make([]map[int]bool, len(garments))
+	const full, short = 1, 2
+	how := make([][]int, len(garments))
+	for i, g := range garments {
+		how[i] = make([]int, len(g.Garment.Findings))
+	}
 	for _, severity := range []string{"error", "warning", "note"} {
 		for i, g := range garments {
-			if taken[i] == nil {
-				taken[i] = map[int]bool{}
-			}
 			for k, f := range g.Garment.Findings {
-				if size := f.size(); f.Severity == severity && b.findings >= size {
+				switch size := f.size(); {
+				case f.Severity != severity:
+				case b.findings >= size:
 					b.findings -= size
-					taken[i][k] = true
+					how[i][k] = full
+				case b.short >= f.shortSize():
+					b.short -= f.shortSize()
+					how[i][k] = short
 				}
 			}
 		}
 	}
 	for i, g := range garments {
 		for k, f := range g.Garment.Findings {
-			if taken[i][k] {
+			switch how[i][k] {
+			case full:
 				g.Findings = append(g.Findings, f)
-				continue
+			case short:
+				g.Short = append(g.Short, f)
+			default:
+				g.count(f.Rule)
 			}
-			at := slices.IndexFunc(g.Rest, func(r rest) bool { return r.Rule == f.Rule })
-			if at < 0 {
-				at = len(g.Rest)
-				g.Rest = append(g.Rest, rest{Rule: f.Rule})
-			}
-			g.Rest[at].Count++
 		}
 	}
 }
 
+func (g *garmentView) count(rule string) {
+	at := slices.IndexFunc(g.Rest, func(r rest) bool { return r.Rule == rule })
+	if at < 0 {
+		at = len(g.Rest)
+		g.Rest = append(g.Rest, rest{Rule: rule})
+	}
+	g.Rest[at].Count++
+}
+
 // size is about how many bytes a finding takes.
 func (f Finding) size() int {
-	n := 420 + len(f.Message) + 2*len(f.Subject) + 2*len(f.Place)
+	n := 440 + len(f.Message) + len(f.Subject) + len(f.Figure) + len(f.Rule)
 	for _, note := range f.Facts {
-		n += 30 + len(note.Head) + len(note.Text)
+		n += 20 + len(note.Head) + len(note.Text)
 	}
 	for _, s := range f.Sizes {
 		n += len(s) + 1
 	}
 	return n
 }
+
+func (f Finding) shortSize() int { return 60 + len(f.Subject) + len(f.Figure) + len(f.Rule) }
 
 // first draws the size that is shown first, where there is room.
 func (b *budget) first(g *garmentView) {
