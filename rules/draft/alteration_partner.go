@@ -33,8 +33,8 @@ var AlterationPartner = rules.Rule{
 		Bad: alterationPartnerBad, Good: alterationPartnerGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides of a seam or closure that differ by more than this are left to seam-walk and closure-edges", Source: "as there"},
-		{Name: "share", Value: 1, Unit: rules.Millimetres, Text: "edges of a share that differ by more than this are left to shared-edge", Source: "as there"},
+		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides of a seam or closure that differ by more than this are left to seam-walk and closure-edges", Source: "1/16 inch, 10 Patternwork Skills, Threads 200, 2018/19, as in seam-walk"},
+		{Name: "share", Value: 1, Unit: rules.Millimetres, Text: "edges of a share that differ by more than this are left to shared-edge", Source: "common practice, no source"},
 	},
 	Each: rules.Alterations(alterationPartner),
 }

@@ -40,10 +40,10 @@ var InnerWithinOuter = &rules.Rule{
 		Name: "beyond", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "how far past the stated clearance a piece may be",
 	}, {
-		Name: "share", Value: 1, Unit: rules.Millimetres, Source: "as there",
+		Name: "share", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "pieces are not laid together by a share whose lines differ by more than this, which is left to shared-edge",
 	}, {
-		Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "as there",
+		Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "nor over a dart whose legs differ by more than this, which is left to dart-legs",
 	}},
 	Each: rules.Nests(innerWithinOuter),

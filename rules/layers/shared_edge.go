@@ -41,7 +41,7 @@ var SharedEdge = &rules.Rule{
 			Text: "how far shared edges may stand off each other when laid together"},
 		{Name: "corner", Value: 2, Unit: rules.Degrees, Source: "common practice, no source",
 			Text: "how far the corners at the ends of shared edges, and where pieces meet along them, may differ"},
-		{Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "as there",
+		{Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 			Text: "shapes over a dart whose legs differ by more than this are left to dart-legs"},
 	},
 	Each: rules.Shares(sharedEdge),

@@ -35,7 +35,7 @@ var EaseSide = rules.Rule{
 	},
 	Limits: []rules.Limit{
 		{Name: "shorter", Value: 0.5, Unit: rules.Millimetres, Text: "how much shorter the side with the ease may be: the width of a pencil line", Source: "common practice, no source; that a cap shorter than its armhole is always an error: Sleeve cap ease, emmakespatterns.com"},
-		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides that lie further than this outside the ease are left to seam-walk", Source: "as there"},
+		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides that lie further than this outside the ease are left to seam-walk", Source: "1/16 inch, 10 Patternwork Skills, Threads 200, 2018/19, as in seam-walk"},
 	},
 	Each: rules.Seams(easeSide),
 }

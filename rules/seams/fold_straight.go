@@ -34,7 +34,7 @@ var FoldStraight = rules.Rule{
 	Limits: []rules.Limit{
 		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far the fold may lie from the straight line between its ends", Source: "common practice, no source"},
 		{Name: "square", Value: 1, Unit: rules.Degrees, Text: "how far an edge may be from square to the fold", Source: "common practice, no source"},
-		{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a corner that is square on the other of two layers which share the edge, and differs by more than this, is left to shared-edge", Source: "as there"},
+		{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a corner that is square on the other of two layers which share the edge, and differs by more than this, is left to shared-edge", Source: "common practice, no source"},
 		{Name: "near", Value: 10, Unit: rules.Degrees, Text: "an edge further than this from square to the fold is meant so", Source: "common practice, no source"},
 	},
 	Each: rules.Pieces(foldStraight),

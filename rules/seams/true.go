@@ -35,7 +35,7 @@ var True = rules.Rule{
 	Limits: append(rules.Steps(3, 8, rules.Degrees, "how far the two corners together may be from 180 degrees",
 		"common practice, no source; that the angles must make 180 together, and need not be 90: What is truing, telus.net/inspiredsewing"),
 		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is meant so", Source: "common practice, no source"},
-		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is left to shared-edge", Source: "as there"},
+		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is left to shared-edge", Source: "common practice, no source"},
 		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "the same where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},
 	),
 	Each: rules.Seams(trueSeam),
