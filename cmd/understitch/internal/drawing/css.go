@@ -10,7 +10,7 @@ import (
 // kindWords are the class names of the kinds of mark.
 var kindWords = [...]string{
 	"stitch", "cut", "fold", "grain", "dart", "dart-tip", "notch", "level", "level-width", "piece-name",
-	"edge-name", "pair", "figure", "tape", "metal", "clear", "cut-end", "trouble", "found", "base", "connector",
+	"edge-name", "pair", "figure", "tape", "metal", "clear", "cut-end", "trouble", "found", "base",
 }
 
 func (k Kind) String() string { return kindWords[k] }
@@ -39,7 +39,7 @@ func kindClass(m Mark) string {
 func StyleSheet() string {
 	var b strings.Builder
 	b.WriteString(".panel path,.panel circle,.panel rect{fill:none;vector-effect:non-scaling-stroke}\n")
-	for k := StitchLine; k <= Connector; k++ {
+	for k := StitchLine; k <= Base; k++ {
 		sides := []model.Side{""}
 		severities := []string{""}
 		switch k {

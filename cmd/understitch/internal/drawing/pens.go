@@ -43,8 +43,6 @@ func PenOf(m Mark) Pen {
 		return Pen{Width: 0.8, Dash: []float64{1, 4}, Ink: FaintInk}
 	case PairLine, TapeLine, Base:
 		return Pen{Width: 0.9, Ink: PlainInk}
-	case Connector:
-		return Pen{Width: 0.6, Ink: FaintInk}
 	case Metal:
 		return Pen{Width: 0.8, Ink: MetalInk}
 	case Clear:

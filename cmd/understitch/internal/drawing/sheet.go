@@ -65,16 +65,15 @@ const (
 	LevelWidth // the level's name and what is measured there
 	PieceName
 	EdgeName
-	PairLine  // from a notch to the one it is laid on
-	Figure    // a figure that is no finding
-	TapeLine  // the outline of a tape
-	Metal     // a fastener's head, filled
-	Clear     // what must stay clear beside it
-	CutEnd    // where the tape is cut
-	Trouble   // the line or stretch that a finding is about
-	Found     // a finding's tag
-	Base      // the base line of a strip
-	Connector // from a strip's edge to its name
+	PairLine // from a notch to the one it is laid on
+	Figure   // a figure that is no finding
+	TapeLine // the outline of a tape
+	Metal    // a fastener's head, filled
+	Clear    // what must stay clear beside it
+	CutEnd   // where the tape is cut
+	Trouble  // the line or stretch that a finding is about
+	Found    // a finding's tag
+	Base     // the base line of a strip
 )
 
 // Sign is a small figure of a size in points, drawn at a mark's At.

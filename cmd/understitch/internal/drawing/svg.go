@@ -17,15 +17,17 @@ type Palette struct {
 	OnTag  string
 }
 
-// OnWhite is the palette for a picture on white. The two layers' colours differ
+// onWhite is the palette for a picture on white. The two layers' colours differ
 // in lightness as well as in hue, so that they stay apart for every eye and on a
 // printer without colour.
-var onWhite = Palette{
-	Inks: map[Ink]string{
-		OuterInk: "#14263d", InnerInk: "#b8541a", PlainInk: "#333333", FaintInk: "#6b7280",
-		ErrorInk: "#a3123a", WarningInk: "#7a5300", NoteInk: "#2f5d8a", MetalInk: "#4b5563",
-	},
-	Ground: "#ffffff", OnTag: "#ffffff",
+func onWhite() Palette {
+	return Palette{
+		Inks: map[Ink]string{
+			OuterInk: "#14263d", InnerInk: "#b8541a", PlainInk: "#333333", FaintInk: "#6b7280",
+			ErrorInk: "#a3123a", WarningInk: "#7a5300", NoteInk: "#2f5d8a", MetalInk: "#4b5563",
+		},
+		Ground: "#ffffff", OnTag: "#ffffff",
+	}
 }
 
 // svgWriter writes marks as SVG. Lines keep millimetres; signs and words are in
@@ -33,8 +35,9 @@ var onWhite = Palette{
 // can scale them against its zoom.
 type svgWriter struct {
 	strings.Builder
-	point  float64
-	styled bool // the picture stands alone: its colours and pens are written out
+	point   float64
+	styled  bool // the picture stands alone: its colours and pens are written out
+	palette Palette
 }
 
 // digits is how finely coordinates are written: a hundredth of a millimetre is
@@ -149,14 +152,14 @@ func (w *svgWriter) fill(ink Ink) string {
 	if !w.styled {
 		return ` class="fill"`
 	}
-	return ` fill="` + onWhite.Inks[ink] + `"`
+	return ` fill="` + w.palette.Inks[ink] + `"`
 }
 
 func (w *svgWriter) stroke(p Pen) string {
 	if !w.styled {
 		return ` class="line"`
 	}
-	text := fmt.Sprintf(` fill="none" stroke="%s" stroke-width="%s"`, onWhite.Inks[p.Ink], num4(p.Width))
+	text := fmt.Sprintf(` fill="none" stroke="%s" stroke-width="%s"`, w.palette.Inks[p.Ink], num4(p.Width))
 	if len(p.Dash) > 0 {
 		dash := make([]string, len(p.Dash))
 		for i, v := range p.Dash {

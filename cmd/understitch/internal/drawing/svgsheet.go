@@ -21,7 +21,7 @@ const (
 // side, each to its own scale, with a legend. It holds no script and refers to
 // nothing outside.
 func WriteSVG(w io.Writer, s *Sheet) error {
-	body := &svgWriter{point: 1, styled: true}
+	body := &svgWriter{point: 1, styled: true, palette: onWhite()}
 	y := pictureGap
 	body.words(pictureGap, y+10, 22, true, PlainInk, s.Title)
 	y += 34
@@ -45,7 +45,7 @@ func WriteSVG(w io.Writer, s *Sheet) error {
 		y += 20
 	}
 	head := fmt.Sprintf(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" width="%s" height="%s" font-family="%s"><title>%s</title><rect width="100%%" height="100%%" fill="%s"/>`,
-		num(pictureWide), num(y), num(pictureWide), num(y), Typeface, html.EscapeString(plain(s.Title)), onWhite.Ground)
+		num(pictureWide), num(y), num(pictureWide), num(y), Typeface, html.EscapeString(plain(s.Title)), body.palette.Ground)
 	if _, err := io.WriteString(w, head+"\n"); err != nil {
 		return err
 	}
@@ -89,7 +89,7 @@ func (w *svgWriter) words(x, y, size float64, bold bool, ink Ink, text string) {
 	if bold {
 		weight = ` font-weight="700"`
 	}
-	fmt.Fprintf(w, `<text x="%s" y="%s" font-size="%s"%s fill="%s">%s</text>`, num(x), num(y), num(size), weight, onWhite.Inks[ink], html.EscapeString(plain(text)))
+	fmt.Fprintf(w, `<text x="%s" y="%s" font-size="%s"%s fill="%s">%s</text>`, num(x), num(y), num(size), weight, w.palette.Inks[ink], html.EscapeString(plain(text)))
 }
 
 // panel writes a panel with its caption, its top left at x and y.
@@ -101,7 +101,7 @@ func (w *svgWriter) panel(p *Panel, x, y float64) {
 	}
 	y += LineStep * float64(len(p.Facts))
 	fmt.Fprintf(w, `<g transform="translate(%s %s) scale(%s) translate(%s %s)">`, num(x), num(y), num4(1/p.Point), num4(-p.Box.Min.X), num4(-p.Box.Min.Y))
-	marks := &svgWriter{point: p.Point, styled: true}
+	marks := &svgWriter{point: p.Point, styled: true, palette: w.palette}
 	for _, m := range p.Marks {
 		marks.mark(m)
 	}
@@ -159,7 +159,7 @@ func (e Sample) SVG() string {
 }
 
 func (e Sample) svg(styled bool) string {
-	w := &svgWriter{point: 1, styled: styled}
+	w := &svgWriter{point: 1, styled: styled, palette: onWhite()}
 	m := e.Mark
 	if m.Sign == Tag {
 		m.At.X, m.Dir.X, m.Reach = 8, 1, 15

@@ -44,7 +44,7 @@ func (w *svgWriter) word(ink Ink) string {
 	if !w.styled {
 		return ""
 	}
-	return fmt.Sprintf(` fill="%s" stroke="%s" stroke-width="3" stroke-linejoin="round" paint-order="stroke"`, onWhite.Inks[ink], onWhite.Ground)
+	return fmt.Sprintf(` fill="%s" stroke="%s" stroke-width="3" stroke-linejoin="round" paint-order="stroke"`, w.palette.Inks[ink], w.palette.Ground)
 }
 
 // tag writes a finding's tag, hung off its place by a leader. Its shape tells
@@ -95,16 +95,16 @@ func (w *svgWriter) tagLine(m Mark, width float64, class string) string {
 	}
 	fill := ""
 	if class == "body" {
-		fill = ` fill="` + onWhite.Ground + `"`
+		fill = ` fill="` + w.palette.Ground + `"`
 	}
-	return fmt.Sprintf(`%s stroke="%s" stroke-width="%s"`, fill, onWhite.Inks[severityInk(m.Severity)], num(width))
+	return fmt.Sprintf(`%s stroke="%s" stroke-width="%s"`, fill, w.palette.Inks[severityInk(m.Severity)], num(width))
 }
 
 func (w *svgWriter) tagFill(m Mark, class string) string {
 	if !w.styled {
 		return ` class="` + class + `"`
 	}
-	return ` fill="` + onWhite.Inks[severityInk(m.Severity)] + `"`
+	return ` fill="` + w.palette.Inks[severityInk(m.Severity)] + `"`
 }
 
 func (w *svgWriter) tagNumber(m Mark) string {
@@ -112,9 +112,9 @@ func (w *svgWriter) tagNumber(m Mark) string {
 		return ""
 	}
 	if m.Severity == "error" {
-		return ` fill="` + onWhite.OnTag + `"`
+		return ` fill="` + w.palette.OnTag + `"`
 	}
-	return ` fill="` + onWhite.Inks[severityInk(m.Severity)] + `"`
+	return ` fill="` + w.palette.Inks[severityInk(m.Severity)] + `"`
 }
 
 // plain drops what a drawing cannot hold: control characters, which XML forbids
