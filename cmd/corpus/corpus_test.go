@@ -14,7 +14,11 @@ import (
 	"understitch/cmd/corpus/internal/faults"
 	"understitch/cmd/corpus/internal/plan"
 	"understitch/cmd/corpus/internal/tally"
+	"understitch/model"
+	"understitch/model/spec"
+	"understitch/rules"
 	"understitch/rules/builtin"
+	"understitch/rules/ruletest"
 )
 
 // A few hundred garments, each kind of fault several times. The targets are
@@ -44,6 +48,34 @@ func TestFaultsAreFoundOnceAndCleanGarmentsStaySilent(t *testing.T) {
 	}
 	for _, f := range faults.All(4) {
 		require.True(t, planted[f.Name], "no garment has the fault %q", f.Name)
+	}
+}
+
+// Wherever on the paper they are drafted, and whichever way round, the rules
+// say the same of the corpus's garments.
+func TestGarmentsAreTheSameInEveryFrame(t *testing.T) {
+	dir := t.TempDir()
+	_, err := write(dir, plan.Size{Garments: 60, Sizes: 2, Faults: 0.5, Seed: 31})
+	require.NoError(t, err)
+	house, diags := spec.LoadHouse(filepath.Join(dir, "house.hcl"))
+	require.False(t, model.Errors(diags))
+	engine, err := rules.New(builtin.Rules())
+	require.NoError(t, err)
+	settings, diags := engine.Settings(house.Model())
+	require.Empty(t, diags)
+	files, err := filepath.Glob(filepath.Join(dir, "*.garment.hcl"))
+	require.NoError(t, err)
+	require.Len(t, files, 60)
+	for _, file := range files {
+		doc, diags := spec.Load(file, house)
+		require.False(t, model.Errors(diags))
+		t.Run(filepath.Base(file), func(t *testing.T) {
+			ruletest.SameInEveryFrame(t, engine, settings, func() *model.Garment {
+				g, diags := doc.Garment(doc.BaseSize())
+				require.False(t, model.Errors(diags))
+				return g
+			})
+		})
 	}
 }
 
