@@ -55,6 +55,7 @@ type Edge struct {
 	Length     *float64 `json:"length,omitempty"`
 	SewnLength *float64 `json:"sewn_length,omitempty"`
 	Allowance  *float64 `json:"allowance,omitempty"`
+	Drafted    *float64 `json:"drafted_length,omitempty"` // before the alterations, where they changed it
 }
 
 // Dart is what a dart takes in, and its two legs.

@@ -45,7 +45,11 @@ func Perimeter(p *model.Piece) *float64 {
 
 // OfEdge measures an edge.
 func OfEdge(e *model.Edge) Edge {
-	return Edge{known(e.Length()), known(e.SewnLength()), known(e.Allowance.Width)}
+	out := Edge{Length: known(e.Length()), SewnLength: known(e.SewnLength()), Allowance: known(e.Allowance.Width)}
+	if e.Drafted != nil {
+		out.Drafted = known(e.Drafted.Length())
+	}
+	return out
 }
 
 // OfDart measures a dart.

@@ -9,7 +9,7 @@ import (
 
 // kindWords are the class names of the kinds of mark.
 var kindWords = [...]string{
-	"stitch", "cut", "fold", "grain", "dart", "dart-tip", "notch", "level", "level-width", "piece-name",
+	"stitch", "cut", "drafted", "fold", "grain", "dart", "dart-tip", "notch", "level", "level-width", "piece-name",
 	"edge-name", "pair", "figure", "tape", "metal", "clear", "cut-end", "trouble", "found", "base",
 }
 
@@ -43,7 +43,7 @@ func StyleSheet() string {
 		sides := []model.Side{""}
 		severities := []string{""}
 		switch k {
-		case StitchLine, CutLine, FoldLine, GrainLine, DartLeg, DartTip, NotchMark, PieceName, EdgeName:
+		case StitchLine, CutLine, DraftedLine, FoldLine, GrainLine, DartLeg, DartTip, NotchMark, PieceName, EdgeName:
 			sides = []model.Side{model.Outer, model.Between, model.Inner}
 		case Trouble, Found:
 			severities = []string{"error", "warning", "note"}

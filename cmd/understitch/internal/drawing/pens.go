@@ -35,6 +35,8 @@ func PenOf(m Mark) Pen {
 		p := layerPen(m)
 		p.Width = 0.7
 		return p
+	case DraftedLine:
+		return Pen{Width: 0.9, Dash: []float64{9, 3, 1.5, 3, 1.5, 3}, Ink: inkOf(m.Side)}
 	case FoldLine:
 		return Pen{Width: 1.1, Dash: []float64{14, 3, 2, 3}, Ink: inkOf(m.Side)}
 	case GrainLine:

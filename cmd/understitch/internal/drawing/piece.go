@@ -49,6 +49,9 @@ func own(p *model.Piece, m Mark) Mark {
 }
 
 func (d *drawer) edge(b *board, e *model.Edge, m curve.Motion, region *curve.Region) {
+	if e.Drafted != nil {
+		b.put(own(e.Piece, Mark{Kind: DraftedLine, Subject: e.Address(), Line: e.Drafted.Move(m)}))
+	}
 	line := e.Path.Move(m)
 	kind := StitchLine
 	if e == e.Piece.Fold {

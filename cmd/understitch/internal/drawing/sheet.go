@@ -56,6 +56,7 @@ type Kind uint8
 const (
 	StitchLine Kind = iota
 	CutLine
+	DraftedLine // where the stitch line lay before the alterations
 	FoldLine
 	GrainLine
 	DartLeg

@@ -132,10 +132,25 @@ func (s *Sheet) Legend() []Sample {
 			Sample{Mark{Kind: LevelLine}, "level"},
 		)
 	}
+	if s.altered() {
+		out = append(out, Sample{Mark{Kind: DraftedLine, Side: model.Outer}, "before the alterations"})
+	}
 	for _, severity := range []string{"error", "warning", "note"} {
 		out = append(out, Sample{Mark{Kind: Found, Sign: Tag, Severity: severity, Numbers: []string{"1"}}, severity})
 	}
 	return out
+}
+
+// altered reports whether the sheet shows a line as it was drafted.
+func (s *Sheet) altered() bool {
+	for _, p := range s.Panels {
+		for _, m := range p.Marks {
+			if m.Kind == DraftedLine {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // legend writes the legend in rows and returns where it ends.

@@ -34,6 +34,9 @@ func (t *table) piece(g *model.Garment, p *model.Piece) {
 		if len(e.Mouths()) > 0 {
 			t.length(3, "darts closed", func(s measured.Size) *float64 { return in(s).Edges[e.Name].SewnLength })
 		}
+		if e.Drafted != nil {
+			t.length(3, "before the alterations", func(s measured.Size) *float64 { return in(s).Edges[e.Name].Drafted })
+		}
 		t.length(3, "allowance", func(s measured.Size) *float64 { return in(s).Edges[e.Name].Allowance })
 	}
 	for _, d := range p.Darts {
