@@ -18,6 +18,10 @@ const leastTolerance = 0.01
 // looked at one by one instead of enclosed: within it the width may jump.
 const corner = 1e-5
 
+// mostBands is how many bands are looked at before giving up: a hundred times
+// what a garment's pieces need.
+const mostBands = 100_000
+
 // LeastBetween encloses the smallest width of the outer piece less that of the
 // inner, darts closed, at any height from top to bottom; both pieces lie in one
 // frame. Between two heights every boundary stays as close to its chord as its
@@ -40,7 +44,10 @@ func (n *Nest) least(top, bottom float64) (Least, error) {
 		}
 		open = append(open, b)
 	}
-	for len(open) > 0 {
+	for looked := 0; len(open) > 0; looked++ {
+		if looked > mostBands {
+			return Least{}, missing("the least clearance of %s cannot be enclosed: look at what is drawn between its levels", n.Address())
+		}
 		b := open[len(open)-1]
 		open = open[:len(open)-1]
 		for _, s := range []sample{b.top, b.bottom} {

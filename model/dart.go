@@ -56,5 +56,8 @@ func (l Legs) crossing(end curve.Point, y float64) (fromTip float64, ok bool) {
 
 // on is the point of a leg at a distance from the tip.
 func (l Legs) on(end curve.Point, fromTip float64) curve.Point {
+	if l.Tip == end {
+		return end // a leg of no length
+	}
 	return l.Tip.Lerp(end, fromTip/l.Tip.Dist(end))
 }

@@ -78,6 +78,9 @@ func (g *Garment) nestedRoom(outer, inner *Layer, l *Level) (RoomAt, bool) {
 			}
 			*side.sum += w.Net * side.pieces.Times()
 			for _, p := range side.pieces {
+				if g.endsOn(p, l, Finished) {
+					return RoomAt{}, false // the level runs out through a hem
+				}
 				if named[p] {
 					return RoomAt{}, false
 				}
@@ -178,4 +181,32 @@ func (e *Edge) liesAlong(l *Level, near float64) bool {
 	y, ok := e.Piece.LevelY(l)
 	b := e.Path.Bounds()
 	return ok && math.Abs(b.Min.Y-y) < near && math.Abs(b.Max.Y-y) < near
+}
+
+// endsOn reports whether a level leaves a piece over an edge with which only
+// this is done, away from its corners.
+func (g *Garment) endsOn(p *Piece, l *Level, kind UseKind) bool {
+	w, err := p.Width(l)
+	if err != nil {
+		return false
+	}
+	for _, s := range w.Spans {
+		for _, end := range []struct {
+			edge int
+			at   float64
+		}{{s.E0, s.S0}, {s.E1, s.S1}} {
+			if end.edge < 0 {
+				continue
+			}
+			e := p.Edges[end.edge]
+			if end.at < cornerReach || end.at > e.Length()-cornerReach {
+				continue
+			}
+			uses := g.Uses(e)
+			if len(uses) > 0 && !slices.ContainsFunc(uses, func(u Use) bool { return u.Kind != kind }) {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -1,7 +1,5 @@
 package model
 
-import "math"
-
 // Window is a span of lengths that can be cut from a tape with a whole number
 // of fasteners on it.
 type Window struct {
@@ -24,11 +22,22 @@ func (t *Tape) Window(n int) Window {
 // CanBeCut reports whether the tape can be cut between two heads at all.
 func (t *Tape) CanBeCut() bool { return t.Pitch >= t.Head+2*t.Clear }
 
+// mostFasteners is more than any tape has; past it the pitch is a slip.
+const mostFasteners = 1e6
+
 // Windows are the spans around a length: those that hold it (more fasteners
 // first, for the firmest hold), or the nearest ones below and above it.
 func (t *Tape) Windows(length float64) (holding []Window, below, above *Window) {
-	last := int(math.Floor(length/t.Pitch)) + 3
-	for n := last; n >= 1; n-- {
+	if !t.CanBeCut() {
+		return nil, nil, nil
+	}
+	// The numbers of fasteners that can hold the length lie within one of its
+	// share of the pitch.
+	share := length / t.Pitch
+	if share > mostFasteners {
+		return nil, nil, nil
+	}
+	for n := int(share) + 3; n >= max(1, int(share)-2); n-- {
 		w := t.Window(n)
 		switch {
 		case length >= w.Low && length <= w.High:

@@ -106,7 +106,14 @@ func (s *sharing) missing(lone []model.WalkNotch, ofInner bool, pairs []model.No
 	if len(lacking.Lost) > 0 {
 		return
 	}
+	whole := s.outer.Length
+	if ofInner {
+		whole = s.inner.Length
+	}
 	for _, n := range lone {
+		if n.At < s.Limit("length") || n.At > whole-s.Limit("length") {
+			continue // it marks where the shared stretch ends, and meets the other's corner
+		}
 		edge, at := lacking.Place(s.counterpart(n.At, ofInner, pairs))
 		s.Fault(rules.Say{
 			Key: "missing " + n.Notch.Address(), Place: edge.Place,
