@@ -58,7 +58,7 @@ share "top" {
 	sound := look(t, SharedEdge, src)
 	requireKeyed(t, nil, sound.Findings)
 	require.Empty(t, sound.NotPossible)
-	require.Equal(t, 5, sound.Passed, "length, shape, two corners, one notch")
+	require.Equal(t, 6, sound.Passed, "length, shape, how often, two corners, one notch")
 
 	t.Run("the dart a little shallower", func(t *testing.T) {
 		result := look(t, SharedEdge, change(t, src, "intake = 3", "intake = 2.8"))

@@ -82,6 +82,9 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 		}
 		s.drawn(model.SharedParts(outer, inner, pairs, meetNear))
 	}
+	if share.Match != model.Eased {
+		s.copies()
+	}
 	s.notches()
 	if share.Match == model.Eased {
 		p.NothingHere() // where neither side has a notch
