@@ -16,7 +16,7 @@ import (
 func TestFaults(t *testing.T) {
 	for _, c := range []struct{ name, body, want string }{
 		{"kind", "of = egde\nhas = edge.name", `3:6 there is no kind of thing called "egde" | did you mean "edge"?`},
-		{"figure", "of = edge\nthat = edge.alowance > 3\nmessage = \"x\"", `4:8 an edge has no figure alowance | did you mean "allowance"? Known are address, allowance, finish,`},
+		{"figure", "of = edge\nthat = edge.alowance > 3\nmessage = \"x\"", `4:8 an edge has no figure alowance | did you mean "allowance"? Known are address, allowance, drafted_length, finish,`},
 		{"figure in a loop", "of = garment\nthat = sum([for p in garment.pieces : p.aera]) > 3\nmessage = \"x\"", `4:39 a piece has no figure aera | did you mean "area"?`},
 		{"figure of a thing by name", "of = garment\nthat = garment.layers.shell.grith.waist > 3\nmessage = \"x\"", `4:8 a layer has no figure grith | did you mean "girth"?`},
 		{"figure in the message", "of = edge\nthat = edge.length > 3\nmessage = \"${edge.lenght}\"", `5:14 an edge has no figure lenght | did you mean "length"?`},

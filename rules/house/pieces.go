@@ -131,6 +131,12 @@ var edgeKind = &kind{
 		flagOf("paper", func(e *model.Edge) bool { return e.Path == nil }),
 		lengthOf("length", (*model.Edge).Length),
 		lengthOf("sewn_length", (*model.Edge).SewnLength),
+		lengthOf("drafted_length", func(e *model.Edge) float64 {
+			if e.Drafted == nil {
+				return model.Unknown() // no alteration re-drew it
+			}
+			return e.Drafted.Length()
+		}),
 		said(lengthOf("allowance", func(e *model.Edge) float64 { return e.Allowance.Width })),
 		manyOf("notches", "notch", notchName, func(e *model.Edge) []*model.Notch {
 			var out []*model.Notch

@@ -28,7 +28,7 @@ var SharedEdge = &rules.Rule{
 			"they cover each other as closely as they can, turned over where one was drawn the other way round. This is done part by part, " +
 			"between the places where pieces meet on both layers. The figure is the largest distance between two places that are equally far " +
 			"along, and never less than it. Notches and meeting pieces are paired in order; what a difference in length explains is not found " +
-			"again in them. With match = \"length\" lengths and notches are compared, with match = \"eased\" notches alone, and the ease may lie " +
+			"again in them. Both layers must have the edges as often once all pieces are cut. With match = \"length\" lengths and notches are compared, with match = \"eased\" notches alone, and the ease may lie " +
 			"between any of them.",
 		Fix: "Draft both layers from one line again, and carry its notches over. Where the layers are meant to differ, say so by match, or leave " +
 			"that stretch out of the share.",

@@ -14,7 +14,7 @@ import (
 
 // grace is what starting and killing a process may take beyond a plugin's time
 // on a busy machine.
-const grace = 5 * time.Second
+const grace = 30 * time.Second
 
 // The time of plugins that are to be stopped by it, and of those that are to come
 // to another end first, however busy the machine.
