@@ -20,6 +20,9 @@ func main() {
 	// worth more than the memory it saves.
 	debug.SetGCPercent(400)
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	// The first interrupt lets the garments at hand come to their end; a second
+	// one ends the program at once.
+	context.AfterFunc(ctx, stop)
 	status := run(ctx, os.Args[1:], os.Stdin, os.Stdout, os.Stderr)
 	stop()
 	os.Exit(status)
