@@ -20,7 +20,7 @@ func (g *Garment) Girth(layer *Layer, level *Level) (float64, error) {
 	}
 	sum, pieces := 0.0, 0
 	for _, p := range layer.Pieces {
-		if !p.Reaches(level) || g.hangsFrom(p, level) {
+		if !p.Reaches(level) || g.HangsFrom(p, level) {
 			continue
 		}
 		w, err := p.Width(level)
@@ -44,9 +44,9 @@ func (g *Garment) Girth(layer *Layer, level *Level) (float64, error) {
 	return sum, nil
 }
 
-// hangsFrom reports whether the piece only begins at the level, sewn there to
+// HangsFrom reports whether the piece only begins at the level, sewn there to
 // one that ends at it: the two are one line of cloth, and measured once.
-func (g *Garment) hangsFrom(p *Piece, l *Level) bool {
+func (g *Garment) HangsFrom(p *Piece, l *Level) bool {
 	if !p.Drawn() || !touches(p, l, func(b curve.Box) float64 { return b.Min.Y }) {
 		return false
 	}

@@ -108,7 +108,7 @@ func (l *Lines) girth(g *model.Garment, layer *model.Layer, level *model.Level) 
 		return
 	}
 	for _, p := range layer.Pieces {
-		if !p.Reaches(level) {
+		if !p.Reaches(level) || g.HangsFrom(p, level) {
 			continue
 		}
 		l.width(2, p, level)
