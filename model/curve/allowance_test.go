@@ -14,14 +14,14 @@ func genBowed(t *rapid.T) []*Path {
 	n := rapid.IntRange(3, 6).Draw(t, "corners")
 	pts := make([]Point, n)
 	for i := range pts {
-		sin, cos := math.Sincos(2 * math.Pi * (float64(i) + rapid.Float64Range(-0.1, 0.1).Draw(t, "about")) / float64(n))
+		sin, cos := math.Sincos(2 * math.Pi * (float64(i) + genNumber(t, -0.1, 0.1, "about")) / float64(n))
 		pts[i] = pt(200*cos, 200*sin)
 	}
 	var edges []*Path
 	for i := range pts {
 		a, b := pts[i], pts[(i+1)%n]
 		bow := func(name string) Point {
-			return b.Sub(a).Perp().Scale(rapid.Float64Range(-0.06, 0.06).Draw(t, name))
+			return b.Sub(a).Perp().Scale(genNumber(t, -0.06, 0.06, name))
 		}
 		switch rapid.IntRange(0, 2).Draw(t, "side") {
 		case 0:
@@ -29,7 +29,7 @@ func genBowed(t *rapid.T) []*Path {
 		case 1:
 			edges = append(edges, New(Cubic(a, a.Lerp(b, 0.3).Add(bow("b")), a.Lerp(b, 0.7).Add(bow("c")), b)))
 		case 2:
-			r := a.Dist(b) * rapid.Float64Range(2, 4).Draw(t, "radius")
+			r := a.Dist(b) * genNumber(t, 2, 4, "radius")
 			edges = append(edges, New(Arc(a, r, r, 0, false, true, b)))
 		}
 	}
@@ -42,7 +42,7 @@ func genBowed(t *rapid.T) []*Path {
 func TestAllowanceRoundBowedEdges(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		edges := genBowed(t)
-		d := rapid.Float64Range(2, 15).Draw(t, "d")
+		d := genNumber(t, 2, 15, "d")
 		outer, open := CloseCorners(parallels(edges, -d), 200)
 		require.Equal(t, -1, open)
 		r := NewRegion(outer)
@@ -65,7 +65,7 @@ func TestAllowanceRoundBowedEdges(t *testing.T) {
 func TestAllowanceInside(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		edges := genBowed(t)
-		d := rapid.Float64Range(2, 15).Draw(t, "d")
+		d := genNumber(t, 2, 15, "d")
 		inner, open := CloseCorners(parallels(edges, d), 200)
 		require.Equal(t, -1, open)
 		require.Empty(t, SelfCrossings(inner))
@@ -83,7 +83,7 @@ func TestAllowanceInside(t *testing.T) {
 func TestParallelOfTheWholeOutline(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		edges := genBowed(t)
-		d := rapid.Float64Range(-15, 15).Draw(t, "d")
+		d := genNumber(t, -15, 15, "d")
 		closed, open := CloseCorners(parallels(edges, d), 200)
 		require.Equal(t, -1, open)
 		// From the middle of the first edge round to it again.

@@ -45,7 +45,7 @@ func TestDeviationOfLikePaths(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a := genPath(t, 3)
 		l := a.Length()
-		cut := rapid.Float64Range(0, l).Draw(t, "cut")
+		cut := genNumber(t, 0, l, "cut")
 		split := Join(a.Part(0, cut), a.Part(cut, l))
 		require.Less(t, Deviation(a, split, 1e-4).Low, 1e-6)
 		m := genMotion(t)

@@ -61,7 +61,7 @@ func TestMeet(t *testing.T) {
 func TestMeetMeets(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a, b := genPath(t, 2), genPath(t, 2)
-		reach := rapid.Float64Range(0, 200).Draw(t, "reach")
+		reach := genNumber(t, 0, 200, "reach")
 		sa, sb, ok := Meet(a, b, reach)
 		if !ok {
 			require.Equal(t, a.Length(), sa)
@@ -77,8 +77,8 @@ func TestMeetMeets(t *testing.T) {
 func TestMeetFindsCommonPoint(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a, b := genSmooth(t), genSmooth(t)
-		at := a.at(rapid.Float64Range(0.6, 0.95).Draw(t, "ta"))
-		tb := rapid.Float64Range(0.05, 0.4).Draw(t, "tb")
+		at := a.at(genNumber(t, 0.6, 0.95, "ta"))
+		tb := genNumber(t, 0.05, 0.4, "tb")
 		p := New(a)
 		q := New(b.move(Translate(at.Sub(b.at(tb)))))
 		s, _ := p.Nearest(at)
@@ -227,7 +227,7 @@ func TestCloseCornersThatCannotBeClosed(t *testing.T) {
 func TestCloseCornersOfAClosedOutline(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		edges := genOutline(t)
-		out, open := CloseCorners(edges, rapid.Float64Range(0, 100).Draw(t, "reach"))
+		out, open := CloseCorners(edges, genNumber(t, 0, 100, "reach"))
 		require.Equal(t, -1, open)
 		for i := range edges {
 			require.Same(t, edges[i], out[i])
@@ -253,10 +253,10 @@ func TestAllowanceThereAndBack(t *testing.T) {
 		n := rapid.IntRange(3, 8).Draw(t, "corners")
 		pts := make([]Point, n)
 		for i := range pts { // points on an ellipse, so the outline is convex
-			sin, cos := math.Sincos(2 * math.Pi * (float64(i) + rapid.Float64Range(-0.3, 0.3).Draw(t, "about")) / float64(n))
+			sin, cos := math.Sincos(2 * math.Pi * (float64(i) + genNumber(t, -0.3, 0.3, "about")) / float64(n))
 			pts[i] = pt(200*cos, 130*sin)
 		}
-		d := rapid.Float64Range(1, 20).Draw(t, "d")
+		d := genNumber(t, 1, 20, "d")
 		var edges []*Path
 		tans := 0.0
 		for i := range pts {

@@ -37,7 +37,7 @@ func TestMotionsAreRigid(t *testing.T) {
 		near(t, m.Apply(p).Sub(m.Apply(q)), m.Direction(p.Sub(q)))
 		require.Equal(t, m.Mirrored() != n.Mirrored(), m.Then(n).Mirrored())
 		a := genPath(t, 3)
-		s := rapid.Float64Range(0, 1).Draw(t, "s") * a.Length()
+		s := genNumber(t, 0, 1, "s") * a.Length()
 		require.Less(t, m.Apply(a.At(s)).Dist(a.Move(m).At(s)), 1e-9)
 		require.InDelta(t, a.Length(), New(a.Move(m).Segments()...).Length(), 1e-8)
 	})
@@ -114,9 +114,7 @@ func TestArcs(t *testing.T) {
 	require.Equal(t, Straight, Arc(pt(0, 0), 0, 5, 0, true, true, pt(9, 9)).Kind())
 	require.Zero(t, New(Arc(pt(1, 1), 5, 5, 0, true, true, pt(1, 1))).Length())
 	rapid.Check(t, func(t *rapid.T) {
-		r := rapid.Float64Range(5, 300)
-		g := Arc(genPoint(t), r.Draw(t, "rx"), r.Draw(t, "ry"), rapid.Float64Range(-180, 180).Draw(t, "turn"),
-			rapid.Bool().Draw(t, "large"), rapid.Bool().Draw(t, "sweep"), genPoint(t))
+		g := genArc(t, genPoint(t), genPoint(t))
 		p := New(g)
 		if g.Kind() != Elliptic {
 			return

@@ -13,7 +13,7 @@ func TestNearestAgainstSamples(t *testing.T) {
 		p := genPath(t, 4)
 		q := genPoint(t)
 		if rapid.Bool().Draw(t, "on the path") {
-			q = p.At(rapid.Float64Range(0, 1).Draw(t, "s") * p.Length())
+			q = p.At(genNumber(t, 0, 1, "s") * p.Length())
 		}
 		s, d := p.Nearest(q)
 		require.InDelta(t, d, p.At(s).Dist(q), 1e-7)

@@ -115,7 +115,7 @@ func TestParallelMitreLimit(t *testing.T) {
 func TestParallelIsUnbroken(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := genPath(t, 4)
-		d := rapid.Float64Range(-40, 40).Draw(t, "d")
+		d := genNumber(t, -40, 40, "d")
 		q := p.Parallel(d, 1e-3)
 		require.NotEmpty(t, q.segs)
 		for i := range q.segs {
@@ -131,7 +131,7 @@ func TestParallelIsUnbroken(t *testing.T) {
 // genSmooth draws one segment that bends gently, as drawn edges do.
 func genSmooth(t *rapid.T) Segment {
 	r := rapid.Float64Range(-1, 1)
-	to := pt(rapid.Float64Range(60, 300).Draw(t, "x"), r.Draw(t, "y")*150)
+	to := pt(genNumber(t, 60, 300, "x"), r.Draw(t, "y")*150)
 	l := to.Len()
 	bow := func(name string) Point { return to.Perp().Scale(r.Draw(t, name) * 0.35) }
 	switch rapid.IntRange(0, 2).Draw(t, "kind") {
@@ -151,7 +151,7 @@ func TestParallelDistance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := genSmooth(t)
 		p := New(g)
-		d := rapid.Float64Range(-30, 30).Draw(t, "d")
+		d := genNumber(t, -30, 30, "d")
 		tolerance := []float64{1e-2, 1e-3, 1e-5}[rapid.IntRange(0, 2).Draw(t, "tolerance")]
 		q := p.Parallel(d, tolerance)
 		_, radius := p.TightestInside(d)
@@ -218,8 +218,8 @@ func TestParallelBounds(t *testing.T) {
 		if g.kind == Straight || len(g.cusps()) > 0 || g.kind == Elliptic && g.round() {
 			return
 		}
-		from := rapid.Float64Range(0, 0.9).Draw(t, "from")
-		to := from + (1-from)*rapid.Float64Range(0.01, 1).Draw(t, "share")
+		from := genNumber(t, 0, 0.9, "from")
+		to := from + (1-from)*genNumber(t, 0.01, 1, "share")
 		c := parallelTrace(&g, 25)
 		bound := c.off(from, to)
 		if math.IsInf(bound, 1) {
@@ -238,7 +238,7 @@ func TestParallelThereAndBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := genSmooth(t)
 		p := New(g)
-		d := rapid.Float64Range(-30, 30).Draw(t, "d")
+		d := genNumber(t, -30, 30, "d")
 		if _, radius := p.TightestInside(d); radius <= math.Abs(d)*1.05 {
 			return
 		}

@@ -74,15 +74,15 @@ func TestRampErrors(t *testing.T) {
 // genRamp draws a ramp with up to six heights, some values equal.
 func genRamp(t *rapid.T) *Ramp {
 	var ys, values []float64
-	y := rapid.Float64Range(-200, 100).Draw(t, "first")
+	y := genNumber(t, -200, 100, "first")
 	for range rapid.IntRange(1, 6).Draw(t, "heights") {
 		ys = append(ys, y)
 		if rapid.Bool().Draw(t, "whole") {
 			values = append(values, float64(rapid.IntRange(-3, 3).Draw(t, "step"))*5)
 		} else {
-			values = append(values, rapid.Float64Range(-30, 30).Draw(t, "value"))
+			values = append(values, genNumber(t, -30, 30, "value"))
 		}
-		y += rapid.Float64Range(2, 90).Draw(t, "apart")
+		y += genNumber(t, 2, 90, "apart")
 	}
 	return newRamp(t, ys, values)
 }
@@ -131,7 +131,7 @@ func TestRampUpsideDown(t *testing.T) {
 			ys[i] = -ys[i]
 		}
 		down := newRamp(t, ys, values)
-		y := rapid.Float64Range(-300, 300).Draw(t, "y")
+		y := genNumber(t, -300, 300, "y")
 		require.InDelta(t, r.At(y), down.At(-y), 1e-9)
 		require.InDelta(t, r.Slope(y), -down.Slope(-y), 1e-9)
 	})
@@ -153,10 +153,10 @@ func TestShift(t *testing.T) {
 // Between its cuts a shift is the cubic that pieces gives.
 func TestShiftPieces(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := Shift{{genRamp(t), rapid.Float64Range(-2, 2).Draw(t, "f")}, {genRamp(t), 1}}
+		s := Shift{{genRamp(t), genNumber(t, -2, 2, "f")}, {genRamp(t), 1}}
 		cuts, cubics := s.pieces()
 		require.Len(t, cubics, len(cuts)+1)
-		y := rapid.Float64Range(-300, 300).Draw(t, "y")
+		y := genNumber(t, -300, 300, "y")
 		i := 0
 		for i < len(cuts) && cuts[i] < y {
 			i++

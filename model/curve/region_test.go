@@ -78,7 +78,7 @@ func TestContainsAgainstTurning(t *testing.T) {
 			require.Equal(t, inside, rm.Contains(m.Apply(q)), "%v moved", q)
 		}
 		e := edges[0]
-		require.True(t, r.Contains(e.At(rapid.Float64Range(0, e.Length()).Draw(t, "s"))), "the outline is inside")
+		require.True(t, r.Contains(e.At(genNumber(t, 0, e.Length(), "s"))), "the outline is inside")
 		require.InDelta(t, r.Area(), rm.Area(), 1e-6)
 	})
 }
@@ -137,7 +137,7 @@ func TestSpansAgainstContains(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		edges := genOutline(t)
 		r := NewRegion(edges)
-		ys := []float64{rapid.Float64Range(-200, 200).Draw(t, "y"), edges[0].Start().Y, edges[1].Start().Y, r.Bounds().Max.Y}
+		ys := []float64{genNumber(t, -200, 200, "y"), edges[0].Start().Y, edges[1].Start().Y, r.Bounds().Max.Y}
 		for _, y := range ys {
 			spans := r.Spans(y)
 			in := func(x float64) bool {
@@ -163,7 +163,7 @@ func TestSpansAgainstContains(t *testing.T) {
 				}
 			}
 			for range 30 {
-				x := rapid.Float64Range(-220, 220).Draw(t, "x")
+				x := genNumber(t, -220, 220, "x")
 				if r.nearest(pt(x, y)).distance > 1e-5 {
 					require.Equal(t, r.Contains(pt(x, y)), in(x), "at %v, %v", x, y)
 				}

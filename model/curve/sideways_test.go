@@ -91,12 +91,12 @@ func TestSidewaysWithinTolerance(t *testing.T) {
 // The bounds are bounds: of the worst of many samples, and not far above it.
 func TestSidewaysBounds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		c := cubicIn{from: rapid.Float64Range(-50, 50).Draw(t, "from")}
+		c := cubicIn{from: genNumber(t, -50, 50, "from")}
 		for i, size := range []float64{20, 0.5, 1e-2, 1e-4} {
-			c.k[i] = rapid.Float64Range(-size, size).Draw(t, "k")
+			c.k[i] = genNumber(t, -size, size, "k")
 		}
 		g := genSegment(t, genPoint(t))
-		g = g.part(0, rapid.Float64Range(0.05, 1).Draw(t, "share"))
+		g = g.part(0, genNumber(t, 0.05, 1, "share"))
 		var bound float64
 		switch g.kind {
 		case Straight:
@@ -122,7 +122,7 @@ func TestSidewaysBounds(t *testing.T) {
 func TestSidewaysByAConstantMovesEveryPoint(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := genPath(t, 4)
-		by := rapid.Float64Range(-50, 50).Draw(t, "by")
+		by := genNumber(t, -50, 50, "by")
 		q := p.Sideways(Shift{{newRamp(t, []float64{3}, []float64{by}), 1}}, 1e-3)
 		for k := 0.0; k <= 20; k++ {
 			s := p.Length() * k / 20
