@@ -94,27 +94,47 @@ func (w *Walk) AllowanceSteps(least float64) []AllowanceStep {
 // allowance and that of any edge it meets in a seam, a closure or a share;
 // nothing where it meets none or not all is known.
 func (g *Garment) AllowanceApart(e *Edge) float64 {
-	if g.figures.apart == nil {
-		g.figures.apart = map[*Edge]float64{}
-		for _, j := range g.Joins() {
-			if a, b, err := g.Walks(j); err == nil {
-				g.keepApart(a, b)
-			}
-		}
-		for _, s := range g.Shares {
-			if a, b, _, err := g.ShareWalks(s); err == nil {
-				g.keepApart(a, b)
-			}
+	g.layAllowances()
+	return g.figures.apart[e]
+}
+
+// LaidAlong are the edges that an edge lies along in seams, closures and shares,
+// each of them once.
+func (g *Garment) LaidAlong(e *Edge) []*Edge {
+	g.layAllowances()
+	return g.figures.laidOn[e]
+}
+
+func (g *Garment) layAllowances() {
+	if g.figures.apart != nil {
+		return
+	}
+	g.figures.apart, g.figures.laidOn = map[*Edge]float64{}, map[*Edge][]*Edge{}
+	for _, j := range g.Joins() {
+		if a, b, err := g.Walks(j); err == nil {
+			g.keepApart(a, b)
 		}
 	}
-	return g.figures.apart[e]
+	for _, s := range g.Shares {
+		if a, b, _, err := g.ShareWalks(s); err == nil {
+			g.keepApart(a, b)
+		}
+	}
 }
 
 func (g *Garment) keepApart(a, b *Walk) {
 	for _, s := range AllowancesAlong(a, b) {
+		g.layOn(s.A, s.B)
+		g.layOn(s.B, s.A)
 		if d := math.Abs(s.Apart()); Known(d) {
 			g.figures.apart[s.A] = max(g.figures.apart[s.A], d)
 			g.figures.apart[s.B] = max(g.figures.apart[s.B], d)
 		}
+	}
+}
+
+func (g *Garment) layOn(e, other *Edge) {
+	if !slices.Contains(g.figures.laidOn[e], other) {
+		g.figures.laidOn[e] = append(g.figures.laidOn[e], other)
 	}
 }

@@ -40,6 +40,7 @@ type (
 		partners map[*Edge][]*Edge
 		uses     map[*Edge][]Use
 		apart    map[*Edge]float64
+		laidOn   map[*Edge][]*Edge
 	}
 	pieceFigures struct {
 		region kept[*curve.Region]

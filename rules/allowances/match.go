@@ -36,7 +36,7 @@ var Match = rules.Rule{
 		{Name: "match", Value: 0.5, Unit: rules.Millimetres, Text: "how far the allowances of two edges that are sewn together may differ", Source: pencil},
 	},
 	Each: func(g *model.Garment, look func(model.Thing, func(*rules.Pass))) {
-		said := reported{}
+		said := reported{map[[2]*model.Edge]bool{}, map[*model.Edge]bool{}, map[model.Place]bool{}}
 		for _, j := range g.Joins() {
 			look(j, func(p *rules.Pass) {
 				a, b, err := g.Walks(j)
@@ -52,10 +52,15 @@ var Match = rules.Rule{
 	},
 }
 
-// reported are the pairs of edges that have been reported in this garment: two
-// edges may meet in several joins, as in a closure and the seam below it, and
-// have one figure at fault.
-type reported map[[2]*model.Edge]bool
+// reported is what has been reported in this garment. Two edges may meet in
+// several joins, as in a closure and the seam below it, and have one figure at
+// fault; an edge may be wrong for all that it is laid on; and one figure of a
+// piece may be wrong for several of its edges.
+type reported struct {
+	pairs  map[[2]*model.Edge]bool // the doubtful edge first
+	edges  map[*model.Edge]bool    // of which it is known that they are wrong
+	pieces map[model.Place]bool    // where the piece states it
+}
 
 func (r reported) match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err error) {
 	if err != nil {
@@ -111,36 +116,36 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, gro
 	if differ && ofWrongUnit(worst.A.Allowance.Width) != ofWrongUnit(worst.B.Allowance.Width) {
 		return true // unit-slip reports the one
 	}
-	wrong, right := suspect(p.Garment, worst)
-	if differ && r[[2]*model.Edge{wrong, right}] {
+	d := suspect(p, thing, worst.A, worst.B)
+	pair := [2]*model.Edge{d.wrong, d.right}
+	shared := ofPiece(p, d)
+	if differ && (r.pairs[pair] || r.edges[d.wrong] || r.pieces[d.wrong.Allowance.Place] && len(shared) > 1) {
 		return true
 	}
-	r[[2]*model.Edge{wrong, right}] = differ
-	p.AtMost(apart(worst), "match", rules.Say{
+	if differ {
+		r.pairs[pair], r.edges[d.wrong] = true, d.known()
+	}
+	wrong, right := d.wrong, d.right
+	say := rules.Say{
 		Key:   group[0].A.Address() + " on " + group[0].B.Address(),
 		Place: stated(wrong),
 		Message: func() string {
-			return fmt.Sprintf("%s carries an allowance of %s and %s, which it is laid on, %s: they differ by %s %s. Give both the same.",
-				wrong.Address(), p.Show(wrong.Allowance.Width), right.Address(), p.Show(right.Allowance.Width), p.Show(apart(worst)), where(p, along, group))
+			return fmt.Sprintf("%s carries an allowance of %s and %s, which it is laid on, %s: they differ by %s %s. %s",
+				wrong.Address(), p.Show(wrong.Allowance.Width), right.Address(), p.Show(right.Allowance.Width), p.Show(apart(worst)), where(p, along, group), d.says(p))
 		},
-		Related: []rules.Related{{Message: right.Address() + " carries " + p.Show(right.Allowance.Width), Place: stated(right)}},
-		Mend:    set(p, wrong, right.Allowance.Width),
-	})
+		Related: d.laidOn(p),
+		Mend:    d.mend(p),
+	}
+	if differ && len(shared) > 1 {
+		r.pieces[wrong.Allowance.Place] = true
+		figureOfPiece(p, &say, d, shared)
+	}
+	p.AtMost(apart(worst), "match", say)
 	return differ
 }
 
 func tooNarrow(g *model.Garment, c *model.Closure, s model.AllowanceSpan) bool {
 	return min(s.A.Allowance.Width, s.B.Allowance.Width) < need(g, c, leastForFastener)
-}
-
-// suspect tells which of two edges more likely carries the wrong allowance: the
-// one further from the house's standard, else the one that states its own.
-func suspect(g *model.Garment, s model.AllowanceSpan) (wrong, right *model.Edge) {
-	offA, offB := offStandard(g, s.A), offStandard(g, s.B)
-	if offA > offB || (offA == offB && s.A.Allowance.Own && !s.B.Allowance.Own) {
-		return s.A, s.B
-	}
-	return s.B, s.A
 }
 
 // where says along which part of the seam they differ.

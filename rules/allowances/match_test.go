@@ -79,7 +79,8 @@ func TestMatchSaysWhere(t *testing.T) {
 		piece("yoke", paper("side", "15", "allowance = 1"))+piece("skirt", paper("side", "25", "allowance = 2 # want allowance-match error 10mm")),
 		listed))
 	f := r.Result.Findings[0]
-	require.Equal(t, "shell.skirt.side carries an allowance of 2 cm and shell.front.side, which it is laid on, 1 cm: they differ by 1 cm from 15 cm to its end along the seam. Give both the same.", f.Message)
+	require.Equal(t, "shell.skirt.side carries an allowance of 2 cm and shell.front.side, which it is laid on, 1 cm: they differ by 1 cm from 15 cm to its end along the seam. "+
+		"Give shell.skirt.side 1 cm too, as shell.front.side has: shell.yoke.side, which is laid on one of them too, carries 1 cm.", f.Message)
 	require.Equal(t, "1", f.Mend.Edits[0].Text)
 }
 

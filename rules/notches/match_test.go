@@ -115,10 +115,7 @@ func TestMatchOnDrawnEdges(t *testing.T) {
 // again.
 func mendedIsSilent(t *testing.T, r *inspect.Report) {
 	t.Helper()
-	src := string(r.Source)
-	for _, e := range r.Result.Findings[0].Mend.Edits {
-		src = src[:e.Place.Start.Byte] + e.Text + src[e.Place.End.Byte:]
-	}
+	src := ruletest.Mended(string(r.Source), r.Result.Findings[0].Mend)
 	before, after, _ := strings.Cut(src, "# want")
 	_, after, _ = strings.Cut(after, "\n")
 	again := ruletest.Spec(t, r.Result.Findings[0].Rule, before+"\n"+after)

@@ -15,6 +15,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -101,6 +102,16 @@ func Compare(t *testing.T, report *inspect.Report, src string) {
 		faults = append(faults, fmt.Sprintf("line %d: wanted but not found: %s %s %s", w.Line, w.Rule, w.Severity, w.Figure))
 	}
 	require.Empty(t, faults, strings.Join(faults, "\n"))
+}
+
+// Mended is a spec with a correction made in it, byte for byte.
+func Mended(src string, m *rules.Mend) string {
+	edits := slices.Clone(m.Edits)
+	slices.SortFunc(edits, func(a, b rules.Edit) int { return b.Place.Compare(a.Place) }) // from the end, so that the places before hold
+	for _, e := range edits {
+		src = src[:e.Place.Start.Byte] + e.Text + src[e.Place.End.Byte:]
+	}
+	return src
 }
 
 // Want is one expectation.
