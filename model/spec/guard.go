@@ -1,7 +1,9 @@
 package spec
 
 import (
+	"bytes"
 	"fmt"
+	"regexp"
 
 	"github.com/hashicorp/hcl/v2"
 )
@@ -23,7 +25,7 @@ const (
 // template directives) it refuses, so that nothing nests deeper for the parser
 // than it does here. Loops pass in the files of a house only, whose rules may go
 // over lists; that they do not nest deep and end soon is for package house.
-func guard(name string, src []byte, loops bool) *fault {
+func guard(name string, src []byte, root *shape) *fault {
 	if len(src) > maxBytes {
 		return &fault{at: hcl.Range{Filename: name, Start: hcl.InitialPos, End: hcl.InitialPos},
 			summary: fmt.Sprintf("the file is larger than %d MB", maxBytes>>20), detail: "A spec of one garment is a few kilobytes."}
@@ -36,8 +38,15 @@ func guard(name string, src []byte, loops bool) *fault {
 		}
 		return f
 	}
-	s := scanner{src: src, name: name, loops: loops}
+	if !bytes.Contains(src, []byte{'\n'}) && bytes.Count(src, []byte{'\r'}) > 1 {
+		return &fault{at: rangeAt(name, src, 0, 0), summary: "the lines of this file have line ends that are no longer in use",
+			detail: "Save it in the editor with the line ends of Windows or Unix."}
+	}
+	s := scanner{src: src, name: name, root: root}
 	s.run()
+	if s.odd && !speclike.Match(src) {
+		return noSpec(name)
+	}
 	return s.found
 }
 
@@ -45,4 +54,14 @@ func guard(name string, src []byte, loops bool) *fault {
 type fault struct {
 	at              hcl.Range
 	summary, detail string
+}
+
+// speclike is a line that a spec or a house may hold.
+var speclike = regexp.MustCompile(`(?m)^\s*(\w+\s*=|\w[\w-]*(\s+"[^"\n]*"?)?\s*[{(\[]|\w+\s+["“])`)
+
+// noSpec is the fault of a file in which no line looks like one of a spec.
+func noSpec(name string) *fault {
+	return &fault{at: hcl.Range{Filename: name, Start: hcl.InitialPos, End: hcl.InitialPos},
+		summary: "this file does not look like a spec",
+		detail:  "A spec is plain text and begins with garment \"name\" { unit = \"cm\" }."}
 }

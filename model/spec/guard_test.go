@@ -47,11 +47,11 @@ func TestGuardRefuses(t *testing.T) {
 		{"comment runs on", "x = 1\n/* y\n", "the comment that begins here is not closed", 2, 1},
 		{"square bracket", "x = [1, 2\ny = 3\n", "the bracket [ is not closed", 1, 5},
 		{"wrong bracket", "a {\n x = [1, 2\n}\n", "the bracket [ is not closed", 2, 6},
-		{"brace", "layer \"shell\" {\n  side = \"outer\"\n", "the block layer \"shell\" is left open", 1, 1},
-		{"inner brace", "layer \"a\" {\n  piece \"b\" {\n    cut = 1\n}\nlayer \"c\" {\n}\n", "the block piece \"b\" is left open", 2, 3},
+		{"brace", "layer \"shell\" {\n  side = \"outer\"\n", "the block layer \"shell\" opened on line 1 has no closing brace before the end of the file", 1, 1},
+		{"inner brace", "layer \"a\" {\n  piece \"b\" {\n    cut = 1\n}\nlayer \"c\" {\n}\n", "the block piece \"b\" opened on line 2 has no closing brace before the } on line 4", 2, 3},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			f := guard("x", []byte(c.src), false)
+			f := guard("x", []byte(c.src), garmentShape)
 			require.NotNil(t, f)
 			require.Equal(t, c.summary, f.summary)
 			require.Equal(t, [2]int{c.line, c.column}, [2]int{f.at.Start.Line, f.at.Start.Column})
@@ -76,14 +76,14 @@ func TestGuardPasses(t *testing.T) {
 		"line ends of two":      "x = [\r\n1]\r\ny = <<A\r\n[\r\nA\r\n",
 		"hyphens in names":      "x = tape.snap-19\n",
 	} {
-		t.Run(name, func(t *testing.T) { require.Nil(t, guard("x", []byte(src), false)) })
+		t.Run(name, func(t *testing.T) { require.Nil(t, guard("x", []byte(src), garmentShape)) })
 	}
 }
 
 // A house's rules may go over lists; nothing else about the guard changes.
 func TestGuardOfHouses(t *testing.T) {
-	require.Nil(t, guard("x", []byte("x = sum([for a in b : a.c])\n"), true))
-	require.NotNil(t, guard("x", []byte(strings.Repeat("[for a in ", maxNesting+1)), true))
+	require.Nil(t, guard("x", []byte("x = sum([for a in b : a.c])\n"), houseShape))
+	require.NotNil(t, guard("x", []byte(strings.Repeat("[for a in ", maxNesting+1)), houseShape))
 }
 
 // deepest is how far brackets, text and templates nest for the parser, taken
@@ -118,7 +118,7 @@ func TestGuardSeesWhatTheParserSees(t *testing.T) {
 		gen := rapid.SliceOfN(rapid.SampledFrom(parts), 0, 14)
 		src := strings.Join(gen.Draw(t, "before"), "") + strings.Repeat("[", 200) + strings.Join(gen.Draw(t, "after"), "") +
 			strings.Repeat("]", 200) + strings.Join(gen.Draw(t, "last"), "")
-		if guard("x", []byte(src), false) == nil && deepest(src) > maxNesting {
+		if guard("x", []byte(src), garmentShape) == nil && deepest(src) > maxNesting {
 			t.Fatalf("the guard passes %q, which nests %d deep", src, deepest(src))
 		}
 	})

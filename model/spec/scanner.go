@@ -18,11 +18,10 @@ type scanner struct {
 	src   []byte
 	pos   int
 	open  []frame
-	signs int  // those outside any bracket
-	loops bool // whether for may be used
+	signs int // those outside any bracket
+	root  *shape
 	found *fault
-	slip  int // where the first brace closes that is set out otherwise than its opener, else 0
-	slipO int // that opener
+	odd   bool // whether brackets or quotes do not pair
 }
 
 func (s *scanner) run() {
@@ -82,7 +81,7 @@ func (s *scanner) code() {
 			if c == '"' {
 				return
 			}
-			if !s.loops {
+			if s.root != houseShape {
 				s.loop()
 			}
 		case closer:
@@ -190,19 +189,12 @@ func (s *scanner) close(c byte) {
 	switch {
 	case c == want:
 	case f.kind == '{' || f.kind == '$':
-		s.refuse(s.pos-1, s.pos, "", "this bracket %c closes nothing", c)
+		s.odd = true
+		s.refuse(s.pos-1, s.pos, "Take it out.", "this bracket %c closes nothing", c)
 		return
 	default:
-		s.refuse(f.at, f.at+1, fmt.Sprintf("A %c stands where %c is due, on line %d.", c, want, lineAt(s.src, s.pos-1)),
-			"the bracket %c is not closed", f.kind)
+		s.wrongBracket(f, c, want)
 		return
-	}
-	if c == '}' && f.kind == '{' && s.slip == 0 {
-		if at, alone := indent(s.src, s.pos-1); alone {
-			if was, _ := indent(s.src, f.at); was != at {
-				s.slip, s.slipO = s.pos-1, f.at
-			}
-		}
 	}
 	s.open = s.open[:n-1]
 }

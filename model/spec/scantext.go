@@ -3,6 +3,8 @@ package spec
 import (
 	"bytes"
 	"fmt"
+	"regexp"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -13,7 +15,7 @@ func (s *scanner) text() {
 	for s.pos < len(s.src) {
 		switch c := s.src[s.pos]; {
 		case quoted && (c == '\n' || c == '\r' || c == '\\' && (s.next(1) == '\n' || s.next(1) == '\r')):
-			s.refuse(top.at, top.at+1, "Quoted text ends on its line.", "the quoted text that begins here is not closed")
+			s.openQuote(top.at, s.pos)
 			return
 		case c == '\n':
 			s.pos++
@@ -114,37 +116,83 @@ func (s *scanner) endOfLine() {
 	}
 }
 
-// unclosed reports what is still open at the end of the file. A missing brace
-// makes every later one close the wrong block; where the lines are indented
-// the first brace that is set out otherwise than its opener tells which.
+// unclosed reports what is still open at the end of the file.
 func (s *scanner) unclosed() {
+	s.odd = true
 	f := s.open[len(s.open)-1]
 	switch f.kind {
 	case '"':
-		s.refuse(f.at, f.at+1, "", "the quoted text that begins here is not closed")
-		return
+		s.openQuote(f.at, len(s.src))
 	case '<':
 		s.refuse(f.at, f.at+2, fmt.Sprintf("It ends with %s on a line of its own.", f.marker),
 			"the text that begins here is not closed")
-		return
 	case '{':
+		if s.found = unpaired(s.name, s.src, s.root, true); s.found == nil {
+			s.refuse(f.at, f.at+1, "", "the brace { is not closed")
+		}
 	default:
 		s.refuse(f.at, f.at+1, "", "the bracket %c is not closed", s.src[f.at])
-		return
 	}
-	at := f.at
-	if s.slip > 0 {
-		at = s.slipO
-	}
-	start := lineStart(s.src, at)
-	head := bytes.TrimSpace(s.src[start:at])
-	if len(head) == 0 || len(head) > 80 {
-		s.refuse(at, at+1, "", "the brace { is not closed")
-		return
-	}
-	from := start + bytes.Index(s.src[start:at], head)
-	s.refuse(from, from+len(head), "Its closing brace } is missing.", "the block %s is left open", head)
 }
+
+// wrongBracket reports a bracket that is closed by one of another kind.
+func (s *scanner) wrongBracket(f frame, c, want byte) {
+	s.odd = true
+	start := lineStart(s.src, f.at)
+	head := string(bytes.TrimSpace(s.src[start:f.at]))
+	if word, rest, _ := strings.Cut(head, " "); c == '}' && isName(word) && !strings.Contains(rest, "=") {
+		if block, _ := s.root.words(word); block {
+			s.refuse(f.at, f.at+1, fmt.Sprintf("Write %s {.", head), "a block opens with a brace {, not with %c", f.kind)
+			return
+		}
+	}
+	at := lineAt(s.src, s.pos-1)
+	where := fmt.Sprintf("on line %d", at)
+	if at == lineAt(s.src, f.at) {
+		where = fmt.Sprintf("in column %d of this line", posAt(s.src, s.pos-1).Column)
+	}
+	s.refuse(f.at, f.at+1, fmt.Sprintf("A %c stands where %c is due, %s.", c, want, where), "the bracket %c is not closed", f.kind)
+}
+
+// openQuote reports quoted text that does not end on its line, or a double
+// quote that was not meant to begin any.
+func (s *scanner) openQuote(at, end int) {
+	s.odd = true
+	start := lineStart(s.src, at)
+	before, after := s.src[start:at], bytes.TrimSpace(s.src[at+1:end])
+	word := before[bytes.LastIndexAny(before, " \t=[({,\"")+1:]
+	// A sign of inches goes with the figure before it, in text too.
+	if m := inches.FindIndex(before); m != nil && bytes.Count(before, []byte{'"'})%2 == 0 {
+		figure := bytes.TrimSpace(before[m[0]:])
+		sum := string(bytes.Join(bytes.Fields(figure), []byte(" + ")))
+		s.refuse(start+m[0], at+1, fmt.Sprintf("Write inch(%s).", sum), "%s\" cannot be read as a figure", figure)
+		return
+	}
+	switch quotes := bytes.Count(before, []byte{'"'}); {
+	case quotes > 0:
+		s.refuse(at, at+1, "Quoted text cannot hold a double quote, unless as \\\".", "this double quote has no partner on its line")
+	case len(word) > 0:
+		from := at - len(word)
+		if eq := bytes.IndexByte(before, '='); eq >= 0 { // all behind the equals sign is meant
+			word = bytes.TrimSpace(before[eq+1:])
+			from = start + eq + 1 + bytes.Index(before[eq+1:], word)
+		}
+		s.refuse(from, at+1, fmt.Sprintf("Write \"%s\".", word), "the opening quote is missing")
+	default:
+		text, tail := after, ""
+		if i := bytes.LastIndexAny(text, "{}"); i == len(text)-1 && i >= 0 {
+			text, tail = bytes.TrimSpace(text[:i]), " "+string(text[i:])
+		}
+		detail := "Quoted text ends on its line."
+		if len(text) > 0 && len(text) <= 60 {
+			detail = fmt.Sprintf("Write \"%s\"%s.", text, tail)
+		}
+		s.refuse(at, at+1, detail, "the quoted text that begins here is not closed")
+	}
+}
+
+// inches is a figure at the end of what stands before a double quote.
+var inches = regexp.MustCompile(`(\d+\s+)?\d+(\.\d+|/\d+)?$`)
 
 // loop refuses [for … ], {for … } and [*], which specs do not have.
 func (s *scanner) loop() {

@@ -46,7 +46,7 @@ func BenchmarkGuard(b *testing.B) {
 	require.NoError(b, err)
 	b.SetBytes(int64(len(src)))
 	for b.Loop() {
-		guard("rink-dress.garment.hcl", src, false)
+		guard("rink-dress.garment.hcl", src, garmentShape)
 	}
 }
 
