@@ -2,63 +2,99 @@ package model
 
 import (
 	"math"
+	"slices"
 
 	"understitch/model/curve"
 )
 
-// Girth is what a layer measures round at a level: the widths of its pieces,
-// darts closed, each as often as it is cut and twice on a fold. It stands only
-// where the layer closes round the body there: where the level runs out over an
-// armhole or a neckline, or into a piece whose width is not known, the figure
-// is missing, and the reason names the edge or the piece. A level that lies on
-// a seam between pieces above and pieces below is measured on those above.
+// Girth is what a layer measures round at a level, done up: the widths of its
+// pieces, darts closed, each as often as it is cut and twice on a fold, less what
+// laps over where a closure is crossed. It stands only where the layer closes
+// round the body there: where the level runs out over an armhole or a neckline,
+// or into a piece whose width is not known, the figure is missing, and the reason
+// names the edge or the piece. A level that lies on a seam between pieces above
+// and pieces below is measured on those above.
 func (g *Garment) Girth(layer *Layer, level *Level) (float64, error) {
+	sum, err := g.GirthSum(layer, level)
+	return sum.Total, err
+}
+
+// GirthSum is a girth and what it is made of, in millimetres.
+type GirthSum struct {
+	Total  float64
+	Pieces []*Piece // whose widths are added, each as often as its Times
+	Laps   []GirthLap
+}
+
+// GirthSum adds up a layer's girth at a level; see Girth.
+func (g *Garment) GirthSum(layer *Layer, level *Level) (GirthSum, error) {
 	for _, p := range layer.Pieces {
 		if !p.Drawn() && !p.OwnLevels && len(p.Widths) == 0 {
-			return 0, missing("%s has no drawing and no width at the %s level (a piece that lies at no level says levels = {})", p.Address(), level.Name)
+			return GirthSum{}, missing("%s has no drawing and no width at the %s level (a piece that lies at no level says levels = {})", p.Address(), level.Name)
 		}
 	}
-	sum, pieces := 0.0, 0
+	var sum GirthSum
 	for _, p := range layer.Pieces {
-		if !p.Reaches(level) || g.HangsFrom(p, level) {
+		if !p.Reaches(level) || g.hangsFrom(p, level) {
 			continue
 		}
 		w, err := p.Width(level)
 		if err != nil {
-			return 0, err
+			return GirthSum{}, err
 		}
 		for _, s := range w.Spans {
 			if err := g.goesOn(p, level, s.E0, s.S0); err != nil {
-				return 0, err
+				return GirthSum{}, err
 			}
 			if err := g.goesOn(p, level, s.E1, s.S1); err != nil {
-				return 0, err
+				return GirthSum{}, err
 			}
 		}
-		sum += w.Net * p.Times()
-		pieces++
+		sum.Total += w.Net * p.Times()
+		sum.Pieces = append(sum.Pieces, p)
 	}
-	if pieces == 0 {
-		return 0, missing("no piece of %s reaches the %s level", layer.Address(), level.Name)
+	if len(sum.Pieces) == 0 {
+		return GirthSum{}, missing("no piece of %s reaches the %s level", layer.Address(), level.Name)
+	}
+	var err error
+	if sum.Laps, err = g.lapsAt(sum.Pieces, level); err != nil {
+		return GirthSum{}, err
+	}
+	for _, l := range sum.Laps {
+		sum.Total -= l.Length()
 	}
 	return sum, nil
 }
 
-// HangsFrom reports whether the piece only begins at the level, sewn there to
-// one that ends at it: the two are one line of cloth, and measured once.
-func (g *Garment) HangsFrom(p *Piece, l *Level) bool {
-	if !p.Drawn() || !touches(p, l, func(b curve.Box) float64 { return b.Min.Y }) {
-		return false
-	}
+// hangsFrom reports whether the piece only begins at the level, sewn there to
+// one that ends at it: the two are one line of cloth, and measured once. Of two
+// pieces that are not both drawn, sewn at edges that lie along the level, it is
+// not known which lies above: the one listed first is measured.
+func (g *Garment) hangsFrom(p *Piece, l *Level) bool {
+	begins := p.Drawn() && touches(p, l, func(b curve.Box) float64 { return b.Min.Y })
 	for _, e := range p.Edges {
 		for _, partner := range g.Partners(e) {
 			above := partner.Piece
-			if above != p && above.Layer == p.Layer && above.Drawn() && touches(above, l, func(b curve.Box) float64 { return b.Max.Y }) {
-				return true
+			switch {
+			case above == p || above.Layer != p.Layer:
+			case p.Drawn() && above.Drawn():
+				if begins && touches(above, l, func(b curve.Box) float64 { return b.Max.Y }) {
+					return true
+				}
+			case e.liesAlong(l, cornerReach) && partner.liesAlong(l, cornerReach) && above.Reaches(l):
+				if slices.Index(p.Layer.Pieces, above) < slices.Index(p.Layer.Pieces, p) {
+					return true
+				}
 			}
 		}
 	}
 	return false
+}
+
+// HangFrom reports whether all pieces of the group only begin at the level, and
+// are left out of a girth there.
+func (g *Garment) HangFrom(pieces Group, l *Level) bool {
+	return pieces.every(func(p *Piece) bool { return g.hangsFrom(p, l) })
 }
 
 // touches reports whether the level runs through one end of the piece's height.

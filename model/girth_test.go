@@ -113,3 +113,97 @@ func TestGirthWithSeamsAcross(t *testing.T) {
 		})
 	}
 }
+
+// Paper pieces do not show which of them lies above: where both state a width at
+// the seam between them, the cloth is still there once.
+func TestGirthAtAWaistSeamOnPaper(t *testing.T) {
+	const src = `
+garment "dress" { unit = "cm" }
+level "waist" {}
+level "hip"   {}
+layer "shell" {
+  side = "outer"
+  piece "bodice" {
+    cut   = 2
+    width = { waist = 36 }
+    edge "waist" { length = 36 }
+    edge "side"  { length = 20 }
+  }
+  piece "skirt" {
+    cut   = 2
+    width = { waist = 36.5, hip = 48 }
+    edge "waist" { length = 36 }
+    edge "side"  { length = 50 }
+  }
+}
+seam "waist" { join = [shell.bodice.waist, shell.skirt.waist] }
+seam "side"  { join = [shell.bodice.side, shell.bodice.side] }
+seam "skirt" { join = [shell.skirt.side, shell.skirt.side] }
+`
+	g := build(t, src)
+	for name, want := range map[string]float64{"waist": 720, "hip": 960} {
+		girth, err := g.Girth(g.Layers[0], levelNamed(t, g, name))
+		require.NoError(t, err)
+		require.InDelta(t, want, girth, 1e-6, name)
+	}
+}
+
+// Where the waist seam dips, part of a level through it runs over the bodice and
+// part over the skirt, and they make up one line between them.
+func TestGirthAtADippedWaistSeam(t *testing.T) {
+	src := bodiceAndSkirt
+	src = strings.ReplaceAll(src, "[0, 0], [20, 0]", "[0, 1], [20, 0]")
+	src = strings.ReplaceAll(src, "[0, -25], [0, 0]", "[0, -25], [0, 1]")
+	src = strings.ReplaceAll(src, "[0, -28], [0, 0]", "[0, -28], [0, 1]")
+	src = strings.ReplaceAll(src, "[0, 40], [0, 0]", "[0, 40], [0, 1]")
+	// the skirt's side goes out by 6 in 40
+	for y, want := range map[string]float64{"0": 800, "0.5": 4 * (200 + 0.15*5), "0.999": 4 * (200 + 0.15*9.99)} {
+		g := build(t, strings.Replace(src, `level "waist" { y = 0 }`, `level "waist" { y = `+y+` }`, 1))
+		girth, err := g.Girth(g.Layers[0], levelNamed(t, g, "waist"))
+		require.NoError(t, err)
+		require.InDelta(t, want, girth, 1e-6, y)
+	}
+}
+
+// The room between two layers at a waist seam is that between the pieces above it.
+func TestRoomAtAWaistSeam(t *testing.T) {
+	src := `
+garment "dress" { unit = "cm" }
+level "waist" { y = 0 }
+`
+	for _, l := range []struct{ name, side, x string }{{"shell", "outer", "20"}, {"lining", "inner", "19"}} {
+		src += `layer "` + l.name + `" {
+  side = "` + l.side + `"
+  piece "bodice" {
+    cut = 2
+    edge "waist" { line = [[0, 0], [` + l.x + `, 0]] }
+    edge "side"  { line = [[` + l.x + `, 0], [` + l.x + `, -20]] }
+    edge "top"   { line = [[` + l.x + `, -20], [0, -20]] }
+    edge "front" { line = [[0, -20], [0, 0]] }
+  }
+  piece "skirt" {
+    cut = 2
+    edge "waist" { line = [[0, 0], [` + l.x + `, 0]] }
+    edge "side"  { line = [[` + l.x + `, 0], [` + l.x + `, 40]] }
+    edge "hem"   { line = [[` + l.x + `, 40], [0, 40]] }
+    edge "front" { line = [[0, 40], [0, 0]] }
+  }
+}
+seam "` + l.name + `-waist" { join = [` + l.name + `.bodice.waist, ` + l.name + `.skirt.waist] }
+`
+	}
+	src += `nest "bodice" {
+  outer = shell.bodice
+  inner = lining.bodice
+}
+nest "skirt" {
+  outer = shell.skirt
+  inner = lining.skirt
+}
+`
+	g := build(t, src)
+	rooms := g.Rooms(layerNamed(t, g, "shell"), layerNamed(t, g, "lining"))
+	require.Len(t, rooms, 1)
+	require.InDelta(t, 400, rooms[0].Outer, 1e-6)
+	require.InDelta(t, 380, rooms[0].Inner, 1e-6)
+}

@@ -68,6 +68,9 @@ func (g *Garment) Rooms(outer, inner *Layer) []RoomAt {
 func (g *Garment) nestedRoom(outer, inner *Layer, l *Level) (RoomAt, bool) {
 	out, named := RoomAt{Level: l}, map[*Piece]bool{}
 	for _, n := range g.NestsAt(outer, inner, l) {
+		if g.HangFrom(n.Outer, l) && g.HangFrom(n.Inner, l) {
+			continue // at a waist seam the pieces above are measured
+		}
 		for _, side := range []struct {
 			pieces Group
 			sum    *float64
@@ -89,7 +92,7 @@ func (g *Garment) nestedRoom(outer, inner *Layer, l *Level) (RoomAt, bool) {
 		}
 	}
 	for _, p := range slices.Concat(outer.Pieces, inner.Pieces) {
-		if p.Reaches(l) && !named[p] {
+		if p.Reaches(l) && !named[p] && !g.hangsFrom(p, l) {
 			return RoomAt{}, false
 		}
 	}

@@ -1,6 +1,7 @@
 package reckoned
 
 import (
+	"fmt"
 	"math"
 
 	"understitch/model"
@@ -102,25 +103,34 @@ func side(p *model.Piece, edge int) string {
 
 // girth accounts for a layer's girth at a level.
 func (l *Lines) girth(g *model.Garment, layer *model.Layer, level *model.Level) {
-	girth, err := g.Girth(layer, level)
+	girth, err := g.GirthSum(layer, level)
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
-	for _, p := range layer.Pieces {
-		if !p.Reaches(level) || g.HangsFrom(p, level) {
-			continue
-		}
+	for _, p := range girth.Pieces {
 		l.width(2, p, level)
 		if w, err := p.Width(level); err == nil && p.Times() != 1 {
 			l.sum(1, w.Net*p.Times(), "%s, %g times", p.Address(), p.Times())
 		}
 	}
-	l.sum(0, girth, "%s round at the %s level", layer.Address(), level.Name)
+	for _, lap := range girth.Laps {
+		l.lap(lap)
+	}
+	l.sum(0, girth.Total, "%s round at the %s level", layer.Address(), level.Name)
 	if model.Known(level.Body) {
 		l.figure(0, level.Body, "the body there")
-		l.sum(0, girth-level.Body, "ease at the %s level", level.Name)
+		l.sum(0, girth.Total-level.Body, "ease at the %s level", level.Name)
 	}
+}
+
+// lap accounts for what a closure takes off a girth.
+func (l *Lines) lap(lap model.GirthLap) {
+	often := ""
+	if lap.Times != 1 {
+		often = fmt.Sprintf(", %g times", lap.Times)
+	}
+	l.figure(1, -lap.Length(), "less what laps over at %s%s", lap.Closure.Address(), often)
 }
 
 func (l *Lines) dart(d *model.Dart) {

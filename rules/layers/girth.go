@@ -108,7 +108,7 @@ func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, ou
 func meantLarger(g *model.Garment, outer, inner *model.Layer, level *model.Level) float64 {
 	sum := 0.0
 	for _, n := range g.Nests {
-		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) {
+		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) && !g.HangFrom(n.Inner, level) {
 			sum += math.Max(0, -n.Allowed(level).Low) * min(n.Outer.Times(), n.Inner.Times())
 		}
 	}

@@ -1,9 +1,14 @@
 package faults
 
-import "understitch/cmd/corpus/internal/sheet"
+import (
+	"strings"
+
+	"understitch/cmd/corpus/internal/sheet"
+)
 
 var fit = []Fault{
 	{"an ease out of its range", "body-ease", missEase},
+	{"a closure that laps over too far", "body-ease", lapsFar},
 	{"a crotch too long", "tape-measure", crotchLong},
 	{"an elastic too short", "elastic-ratio", elasticShort},
 	{"a bone as long as its channel", "bone-length", boneLong},
@@ -26,6 +31,18 @@ func missEase(p *Planter) (string, bool) {
 	low := *l.Ease[i].Range.High + p.by(3, 8)
 	l.Ease[i].Range = sheet.Between(low, low+20)
 	return l.Name, true
+}
+
+// lapsFar lays one edge of a closure over the other by far more than was drafted
+// for: the layer no longer goes round the body.
+func lapsFar(p *Planter) (string, bool) {
+	c, ok := p.closure("button")
+	if !ok {
+		return "", false
+	}
+	c.Lap += p.by(100, 120)
+	layer, _, _ := strings.Cut(c.A.Edge, ".")
+	return layer, true
 }
 
 // crotchLong draws one half of the crotch deeper.

@@ -13,6 +13,7 @@ func bodice(m *Maker) {
 	long := m.some(236, 256)
 	intake, in := m.some(18, 24), m.some(2, 4)
 	side := m.some(90, 150)
+	closed := m.backClosure(long + 38 + 205)
 	layer := func(name, where, cloth string, in, shorter float64) {
 		l := &sheet.Layer{Name: name, Side: where, Fabric: cloth}
 		for _, part := range []string{"front", "back"} {
@@ -38,6 +39,7 @@ func bodice(m *Maker) {
 			if part == "back" {
 				p.Cut = 2
 				double(p.Notches[0])
+				extend(p, closed.Lap/2)
 			} else {
 				p.Fold = "centre"
 			}
@@ -55,7 +57,6 @@ func bodice(m *Maker) {
 		return []sheet.LevelRange{within("bust", 0, 4), within("waist", 0, 7)}
 	})
 	finished(m.Layers[1].Pieces[1].Edge("centre"), "felled")
-	m.backClosure(long + 38 + 205)
 	if m.IntN(3) == 0 {
 		m.Alters = []*sheet.Alter{{Name: "fitting", Edges: []string{"shell.front.side", "shell.back.side", "lining.front.side", "lining.back.side"},
 			Inward: []sheet.Figure{{Name: "bust", MM: 0}, {Name: "waist", MM: m.some(1, 3)}}}}
@@ -65,7 +66,7 @@ func bodice(m *Maker) {
 const waistY = 165 // below the bust level
 
 // backClosure closes the shell down its whole centre back, which is so long.
-func (m *Maker) backClosure(long float64) {
+func (m *Maker) backClosure(long float64) *sheet.Closure {
 	c := &sheet.Closure{Name: "back", A: sheet.Stretch{Edge: "shell.back.centre"}, B: sheet.Stretch{Edge: "shell.back.centre"}}
 	m.Closures = append(m.Closures, c)
 	switch m.IntN(3) {
@@ -82,4 +83,19 @@ func (m *Maker) backClosure(long float64) {
 			c.Buttons = c.Buttons[1:]
 		}
 	}
+	return c
 }
+
+// extend lets a piece run on past its centre, by half of what laps over there: the
+// centres lie on each other when the closure is done up.
+func extend(p *sheet.Piece, by float64) {
+	for _, end := range []*pt{&p.Edges[0].Pts[0], last(p.Edge("hem").Pts)} {
+		*end = end.By(-by, 0)
+	}
+	closed := p.Edges[len(p.Edges)-1]
+	for i := range closed.Pts {
+		closed.Pts[i] = closed.Pts[i].By(-by, 0)
+	}
+}
+
+func last(pts []pt) *pt { return &pts[len(pts)-1] }

@@ -13,6 +13,7 @@ func coat(m *Maker) {
 	t := m.torso(m.some(20, 26), m.some(26, 34))
 	long := m.some(236, 300)
 	pleat, out := m.some(10, 15), m.some(2, 4)
+	const lap = 30
 	for _, layer := range []string{"shell", "lining"} {
 		l := &sheet.Layer{Name: layer, Side: "outer", Fabric: "barathea", Ease: []sheet.LevelRange{within("chest", 40, 120), within("waist", 60, 180)}}
 		more := 0.0
@@ -36,12 +37,15 @@ func coat(m *Maker) {
 				finished(bent("hem", hem, hem.By(-48, 20), sheet.P(60, bottom), sheet.P(0, bottom)), "hem"))
 			p := &sheet.Piece{Name: part, Cut: 2, Grain: grain(70, -80, 130), Edges: edges,
 				Notches: []*sheet.Notch{notch("sleeve", "armhole", 78), {Name: "waist", On: "side", Level: "waist", Depth: 4}, notch("side", "side", 110)}}
-			last := "front"
+			centre := "front"
 			if part == "back" {
-				last = "centre"
+				centre = "centre"
 				double(p.Notches[0])
 			}
-			p.Edges = append(p.Edges, line(last, sheet.P(0, bottom), top))
+			p.Edges = append(p.Edges, line(centre, sheet.P(0, bottom), top))
+			if part == "forepart" {
+				extend(p, lap/2)
+			}
 			if layer == "lining" {
 				finished(p.Edge("hem"), "felled")
 				if part == "back" {
@@ -65,7 +69,7 @@ func coat(m *Maker) {
 		return []sheet.LevelRange{within("chest", -4, 2), within("waist", -8, 0)}
 	})
 	c := &sheet.Closure{Name: "front", Kind: "button", A: sheet.Stretch{Edge: "shell.forepart.front"}, B: sheet.Stretch{Edge: "shell.forepart.front"},
-		Diameter: 18, Thickness: 3, Extension: 15, Lap: 30}
+		Diameter: 18, Thickness: 3, Extension: lap / 2, Lap: lap}
 	m.Closures = []*sheet.Closure{c}
 	length := long + 32 + 140
 	for y := length - 140 - waistY; y < length-12; y += 55 { // from the waist up: one at the chest as well
