@@ -102,7 +102,7 @@ func holdReport(t *testing.T, engine *rules.Engine, garment, text string) {
 	t.Helper()
 	in := &inspect.Inspector{Engine: engine, FS: fstest.MapFS{}}
 	name := fileMark.FindStringSubmatch(garment)[1]
-	report := in.Source(name, []byte(garment), inspect.Options{Today: time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC)})
+	report := in.Source(t.Context(), name, []byte(garment), inspect.Options{Today: time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC)})
 	require.Empty(t, report.Diagnostics)
 	shown := map[[2]string]bool{}
 	for _, m := range subjectAndRule.FindAllStringSubmatch(text, -1) {

@@ -44,6 +44,9 @@ type Diagnostic struct {
 	Summary  string `json:"summary"`  // what is wrong, one line
 	Detail   string `json:"detail"`   // what to do about it; may be empty
 	Place    Place  `json:"range"`
+
+	// Measure is the body measure that is not stated, where that is what is wrong.
+	Measure string `json:"-"`
 }
 
 // Error makes a diagnostic usable as an error where only one can be passed on.

@@ -35,11 +35,12 @@ where something could not be read or checked.`,
 			if err := a.valid(&s, paths); err != nil {
 				return err
 			}
+			s.told = r.format == "text" && isTerminal(w.stdout) && isTerminal(w.stderr)
 			got, err := s.inspect(cmd.Context(), w, paths, !r.draws())
 			if err != nil {
 				return err
 			}
-			if err := a.apply(w, got.reports); err != nil {
+			if err := a.apply(w, got); err != nil {
 				return err
 			}
 			return r.write(w, got.reports, got.engine.Rules(), got.trouble)

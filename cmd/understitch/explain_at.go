@@ -18,7 +18,7 @@ import (
 // account writes how a rule came to what it says about one thing of a spec, in
 // each size asked for: every length, dart, ease and allowance that entered.
 func (s *selection) account(ctx context.Context, w *world, rule *rules.Rule, address, path string) error {
-	s.noPlugins = true
+	s.noRules = true
 	got, err := s.inspect(ctx, w, []string{path}, false)
 	if err != nil {
 		return err

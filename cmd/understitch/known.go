@@ -21,6 +21,8 @@ type acceptance struct {
 	known string
 	write string
 	add   bool
+
+	partial bool // not all sizes are looked at: what is not found may be there all the same
 }
 
 func (a *acceptance) flags(f *pflag.FlagSet) {
@@ -31,12 +33,13 @@ func (a *acceptance) flags(f *pflag.FlagSet) {
 
 // valid tells which flags cannot be followed.
 func (a *acceptance) valid(s *selection, paths []string) error {
+	a.partial = s.size != "" || s.bodies != ""
 	switch {
 	case a.add && a.write == "":
 		return errors.New("--add-known says what to write; name the file by --write-known")
 	case a.write != "" && a.known != "" && filepath.Clean(a.known) != filepath.Clean(a.write):
 		return errors.New("--known and --write-known name two files; what --write-known names is known as well, so name it alone")
-	case a.write != "" && (s.size != "" || s.bodies != ""):
+	case a.write != "" && a.partial:
 		return errors.New("--write-known needs all sizes: what is not looked at cannot be told from what is mended")
 	case strings.HasSuffix(a.write, suffix) || filepath.Base(a.write) == spec.HouseFile:
 		return fmt.Errorf("--write-known %q: what is known does not overwrite a spec", a.write)
@@ -48,12 +51,16 @@ func (a *acceptance) valid(s *selection, paths []string) error {
 
 // apply takes what is known out of the findings in force, after writing it down
 // where that is asked for.
-func (a *acceptance) apply(w *world, reports []*inspect.Report) error {
+func (a *acceptance) apply(w *world, got *garments) error {
+	reports := got.reports
 	held, there, err := a.read()
 	if err != nil || held == nil {
 		return err
 	}
-	if a.write != "" {
+	switch {
+	case a.write != "" && got.stopped:
+		w.say("understitch: " + a.write + " is left as it was, because the run was stopped")
+	case a.write != "":
 		// What a file is begun with is what is found. One that is there grows only
 		// where that is asked for.
 		after, change := held.Update(checkedFor(a.write, reports), a.add || !there, existsFrom(a.write))
@@ -68,11 +75,25 @@ func (a *acceptance) apply(w *world, reports []*inspect.Report) error {
 			return err
 		}
 		w.say(fmt.Sprintf("understitch: %s knows %d findings: %s", a.write, held.Len(), change))
+	case !a.partial:
+		w.mended(a.known, held, reports)
 	}
 	for _, r := range reports {
 		held.Apply(from(held.Name, r.File), &r.Result, r.Unit)
 	}
 	return nil
+}
+
+// mended tells how much of what is known no longer occurs.
+func (w *world) mended(name string, held *known.File, reports []*inspect.Report) {
+	_, change := held.Update(checkedFor(name, reports), false, existsFrom(name))
+	switch change.Gone {
+	case 0:
+	case 1:
+		w.say(fmt.Sprintf("understitch: 1 finding in %s no longer occurs; --write-known %[1]s takes it out", name))
+	default:
+		w.say(fmt.Sprintf("understitch: %d findings in %s no longer occur; --write-known %[2]s takes them out", change.Gone, name))
+	}
 }
 
 // read reads the file that is known or is to be written. There tells whether there was one. None is nil.

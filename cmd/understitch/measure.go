@@ -26,7 +26,7 @@ is in millimetres and not rounded. A figure that cannot be had is left out.`,
 			if err := oneOf("format", format, []string{"text", "json"}); err != nil {
 				return err
 			}
-			s.noPlugins = true
+			s.noRules, s.figures = true, true
 			got, err := s.inspect(cmd.Context(), w, paths, false)
 			if err != nil {
 				return err
@@ -59,9 +59,7 @@ func measurements(got *garments) measured.Document {
 	doc := measured.Document{Version: measured.Version, Garments: []measured.Garment{}}
 	for _, r := range got.reports {
 		g := measured.Garment{File: r.File, Name: r.Garment, Sizes: []measured.Size{}}
-		for _, m := range r.Models {
-			g.Sizes = append(g.Sizes, measured.Of(m))
-		}
+		g.Sizes = append(g.Sizes, r.Figures...)
 		doc.Garments = append(doc.Garments, g)
 	}
 	return doc
@@ -70,10 +68,10 @@ func measurements(got *garments) measured.Document {
 func writeTables(w *world, got *garments) error {
 	first := true
 	for _, r := range got.reports {
-		if len(r.Models) == 0 {
+		if len(r.Figures) == 0 {
 			continue // told of on standard error
 		}
-		if err := tables.Write(w.stdout, r.Models, w.columns(), first); err != nil {
+		if err := tables.Write(w.stdout, r.Models[0], r.Figures, w.columns(), first); err != nil {
 			return err
 		}
 		first = false

@@ -15,12 +15,50 @@ func (w *world) problems(reports []*inspect.Report) {
 	told := map[model.Diagnostic]bool{}
 	for _, r := range reports {
 		for _, d := range r.Diagnostics {
+			if r.Stopped != "" && d == r.Diagnostics[len(r.Diagnostics)-1] {
+				continue // in one sentence for all garments, by stopped
+			}
 			if !told[d] {
 				told[d] = true
 				w.problem(d)
 			}
 		}
 	}
+}
+
+// failures gives on standard error, for those who mend the program, where it fell
+// over. The diagnostics tell the user that it did.
+func (w *world) failures(reports []*inspect.Report) {
+	for _, r := range reports {
+		if r.Stack == nil {
+			continue
+		}
+		w.say("understitch: where it failed on " + r.File + ", for the report:")
+		for line := range strings.Lines(string(r.Stack)) {
+			w.say("    " + strings.TrimRight(line, "\n"))
+		}
+	}
+}
+
+// stopped says in one sentence what was not looked at because the run was
+// stopped, and reports whether there was any.
+func (w *world) stopped(reports []*inspect.Report) bool {
+	var left []*inspect.Report
+	for _, r := range reports {
+		if r.Stopped != "" {
+			left = append(left, r)
+		}
+	}
+	switch {
+	case len(left) == 0:
+		return false
+	case len(left) == 1:
+		w.say("understitch: stopped before " + left[0].File + " was checked in full: " + left[0].Stopped)
+	default:
+		w.say(fmt.Sprintf("understitch: stopped before %d of %d garments were checked in full, from %s to %s",
+			len(left), len(reports), left[0].File, left[len(left)-1].File))
+	}
+	return true
 }
 
 func (w *world) problem(d model.Diagnostic) {

@@ -33,11 +33,11 @@ func runIn(ctx context.Context, args []string, w *world) int {
 	err := root.ExecuteContext(ctx)
 	var s status
 	switch {
-	case err == nil:
+	case err == nil && ctx.Err() == nil:
 		return statusClean
 	case errors.As(err, &s):
 		return int(s)
-	case ctx.Err() != nil:
+	case ctx.Err() != nil: // also where nothing else went wrong: who stops a run does not get an answer by chance
 		err = errors.New("stopped")
 	}
 	w.say("understitch: " + err.Error())

@@ -31,7 +31,10 @@ type selection struct {
 	changedSince string
 	stdinPath    string
 
-	noPlugins bool // set by commands that judge nothing
+	// What commands set.
+	noRules bool // judge nothing
+	figures bool // measure every body instead of keeping the models
+	told    bool // what could not be read is told in the report, and the user sees it there
 }
 
 func (s *selection) flags(f *pflag.FlagSet) {
@@ -49,6 +52,7 @@ type garments struct {
 	reports []*inspect.Report
 	engine  *rules.Engine
 	trouble bool // something was said on standard error that is no garment's fault
+	stopped bool // not all was looked at, which has been said
 }
 
 // inspect finds the garments under the paths and inspects them. What cannot be
@@ -60,7 +64,7 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, lean 
 	}
 	in := &inspect.Inspector{Engine: engine, Plugins: pluginRunner()}
 	defer in.Close()
-	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean, NoPlugins: s.noPlugins}
+	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean, NoRules: s.noRules, Figures: s.figures}
 	switch {
 	case s.jobs < 0:
 		return nil, fmt.Errorf("--jobs %d: a number from 0", s.jobs)
@@ -82,7 +86,7 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, lean 
 		if s.shard != "" || s.changedSince != "" {
 			return nil, errors.New("--shard and --changed-since choose among files, and - is standard input")
 		}
-		report, err := s.standardInput(w, in, o)
+		report, err := s.standardInput(ctx, w, in, o)
 		if err != nil {
 			return nil, err
 		}
@@ -96,7 +100,12 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, lean 
 			fmt.Fprintf(w.stderr, "understitch: no garment found: no file named *%s under %s\n", suffix, strings.Join(orHere(paths), ", "))
 		}
 	}
-	w.problems(got.reports)
+	if !s.told {
+		w.problems(got.reports)
+	}
+	w.failures(got.reports)
+	got.stopped = w.stopped(got.reports)
+	got.trouble = got.trouble || got.stopped
 	return got, nil
 }
 
@@ -107,7 +116,7 @@ func orHere(paths []string) []string {
 	return paths
 }
 
-func (s *selection) standardInput(w *world, in *inspect.Inspector, o inspect.Options) (*inspect.Report, error) {
+func (s *selection) standardInput(ctx context.Context, w *world, in *inspect.Inspector, o inspect.Options) (*inspect.Report, error) {
 	const enough = 64 << 20 // the reader of specs refuses far less, and says so
 	src, err := io.ReadAll(io.LimitReader(w.stdin, enough))
 	if err != nil {
@@ -116,7 +125,7 @@ func (s *selection) standardInput(w *world, in *inspect.Inspector, o inspect.Opt
 	if len(src) == 0 {
 		return nil, errors.New("there is nothing on standard input")
 	}
-	return in.Source(filepath.Clean(s.stdinPath), src, o), nil
+	return in.Source(ctx, filepath.Clean(s.stdinPath), src, o), nil
 }
 
 func (s *selection) files(ctx context.Context, w *world, in *inspect.Inspector, paths []string, o inspect.Options) ([]*inspect.Report, error) {
@@ -139,13 +148,14 @@ func (s *selection) files(ctx context.Context, w *world, in *inspect.Inspector, 
 			names = append(names, f.file)
 		}
 	}
-	bar := w.progress(len(names) * max(len(o.Wearers), 1))
+	wearers := 1
+	if o.Wearers != nil {
+		wearers = len(o.Wearers.Wearers)
+	}
+	bar := w.progress(len(names) * wearers)
 	defer bar.clear()
 	o.Done = bar.step
-	inspected, err := in.Files(ctx, names, o)
-	if err != nil {
-		return nil, err
-	}
+	inspected, _ := in.Files(ctx, names, o) // where it was stopped, the reports say so
 	reports := make([]*inspect.Report, len(list))
 	for i, f := range list {
 		if f.reason == "" {
@@ -177,7 +187,7 @@ func (s *selection) share(list []found) ([]found, error) {
 }
 
 // wearers reads the table of wearers.
-func (s *selection) wearers(w *world, in *inspect.Inspector) ([]body.Wearer, error) {
+func (s *selection) wearers(w *world, in *inspect.Inspector) (*body.Table, error) {
 	if s.size != "" {
 		return nil, errors.New("--size and --bodies exclude each other: a garment is drafted for sizes or for wearers")
 	}

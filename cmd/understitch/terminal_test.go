@@ -3,6 +3,9 @@ package main
 import (
 	"bytes"
 	"context"
+	"fmt"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"time"
@@ -87,13 +90,41 @@ waive "seam-walk" {
 	}
 }
 
-// A run that is stopped says so and ends in trouble.
+// A run that is stopped says in one sentence what was not checked, reports the
+// garment as not checked in full, and ends in trouble.
 func TestStopped(t *testing.T) {
 	ctx, stop := context.WithCancel(context.Background())
 	stop()
 	var out, problems bytes.Buffer
 	status := run(ctx, []string{"check", "demo/rink-dress" + suffix}, strings.NewReader(""), &out, &problems)
 	require.Equal(t, statusTrouble, status)
+	require.Equal(t, "understitch: stopped before demo/rink-dress.garment.hcl was checked in full: it was not looked at\n", problems.String())
+	require.Contains(t, out.String(), "CANNOT SAY: ")
+
+	problems.Reset()
+	require.Equal(t, statusTrouble, run(ctx, []string{"rules"}, strings.NewReader(""), &out, &problems), "never as if nothing had been")
 	require.Equal(t, "understitch: stopped\n", problems.String())
-	require.Empty(t, out.String())
+}
+
+// A single garment on many wearers stops soon, too, and tells how far it came.
+func TestStoppedAmongWearers(t *testing.T) {
+	dir := t.TempDir()
+	var table strings.Builder
+	table.WriteString("wearer,bust_girth,waist_girth,high_hip_girth,total_crotch_length\n")
+	for i := range 20000 {
+		fmt.Fprintf(&table, "%05d,%.1f,70,90,66\n", i+1, 84+float64(i%90)/10)
+	}
+	file := filepath.Join(dir, "wearers.csv")
+	require.NoError(t, os.WriteFile(file, []byte(table.String()), 0o600))
+	ctx, stop := context.WithCancel(context.Background())
+	defer stop()
+	began := time.Now()
+	time.AfterFunc(300*time.Millisecond, stop)
+	var out, problems bytes.Buffer
+	status := run(ctx, []string{"check", "--bodies", file, "--bodies-unit", "cm", "demo/rink-dress" + suffix}, strings.NewReader(""), &out, &problems)
+	require.Equal(t, statusTrouble, status)
+	require.Less(t, time.Since(began), 20*time.Second, "all of them take minutes")
+	require.Regexp(t, `^understitch: stopped before demo/rink-dress.garment.hcl was checked in full: \d+ of its 20000 wearers were looked at\n$`, problems.String())
+	require.Contains(t, out.String(), "not checked in full")
+	require.Contains(t, out.String(), "the check was stopped: ")
 }

@@ -55,17 +55,17 @@ func TestLikelihoodsOfTheSurvey(t *testing.T) {
 		t.Skipf("the survey's table is not beside the project: %v", err)
 	}
 	defer f.Close()
-	wearers, diags := Read(survey, f, model.Millimetre)
+	table, diags := Read(survey, f, model.Millimetre)
 	require.Empty(t, diags)
 	off := map[string][]float64{}
-	for _, w := range wearers {
+	for _, w := range table.Wearers {
 		for _, l := range Likelihoods(w.Body) {
 			off[l.Measure] = append(off[l.Measure], l.Off())
 		}
 	}
 	require.Len(t, off, 2)
 	for measure, list := range off {
-		require.Len(t, list, len(wearers))
+		require.Len(t, list, len(table.Wearers))
 		unlikely, sum, squares := 0, 0.0, 0.0
 		for _, v := range list {
 			sum += v

@@ -31,22 +31,17 @@ const (
 
 var measureName = regexp.MustCompile(`^[a-z][a-z0-9_-]*$`)
 
-// table is a table of wearers as it is being read.
-type table struct {
-	file    string
-	text    []byte
-	comma   rune
-	unit    model.Unit
-	columns []string // measures; "" for the column of names
-	wearers []Wearer
-	seen    map[string]int // the line of each wearer
-	diags   []model.Diagnostic
+// reading is a table of wearers as it is being read.
+type reading struct {
+	*Table
+	seen  map[string]int // the line of each wearer
+	diags []model.Diagnostic
 }
 
 // Read reads a table of wearers. The file name is for places; unit is the unit
-// of its figures. Where there are diagnostics there are no wearers.
-func Read(file string, src io.Reader, unit model.Unit) ([]Wearer, []model.Diagnostic) {
-	t := &table{file: file, unit: unit, seen: map[string]int{}}
+// of its figures. Where there are diagnostics there is no table.
+func Read(file string, src io.Reader, unit model.Unit) (*Table, []model.Diagnostic) {
+	t := &reading{Table: &Table{File: file, Unit: unit}, seen: map[string]int{}}
 	text, err := io.ReadAll(src)
 	if err != nil {
 		t.fault(1, 1, "the table cannot be read: %v", err)
@@ -58,11 +53,10 @@ func Read(file string, src io.Reader, unit model.Unit) ([]Wearer, []model.Diagno
 		return nil, t.diags
 	}
 	t.text, t.comma = text, separator(text)
-	rows := csv.NewReader(bytes.NewReader(text))
-	rows.Comma = t.comma
-	rows.FieldsPerRecord = -1 // counted below, with the place
+	rows := reader(t.text, t.comma)
 	rows.ReuseRecord = true
-	for len(t.diags) < maxFaults && len(t.wearers) <= maxWearers {
+	for len(t.diags) < maxFaults && len(t.Wearers) <= maxWearers {
+		offset := int(rows.InputOffset())
 		cells, err := rows.Read()
 		if errors.Is(err, io.EOF) {
 			break
@@ -72,22 +66,22 @@ func Read(file string, src io.Reader, unit model.Unit) ([]Wearer, []model.Diagno
 			t.fault(wrong.Line, wrong.Column, "a quotation mark is missing here, or stands where none belongs")
 			break
 		}
-		t.row(rows, cells)
+		t.row(rows, offset, cells)
 	}
 	switch {
 	case len(t.diags) > 0:
 		return nil, t.diags
 	case t.columns == nil:
 		t.fault(1, 1, "the table of wearers is empty")
-	case len(t.wearers) == 0:
+	case len(t.Wearers) == 0:
 		t.fault(1, 1, "the table has a heading and no wearers")
-	case len(t.wearers) > maxWearers:
+	case len(t.Wearers) > maxWearers:
 		t.fault(1, 1, "the table has more than %d wearers", maxWearers)
 	}
 	if len(t.diags) > 0 {
 		return nil, t.diags
 	}
-	return t.wearers, nil
+	return t.Table, nil
 }
 
 // separator tells tables of countries where the comma stands in numbers: their
@@ -100,8 +94,9 @@ func separator(text []byte) rune {
 	return ','
 }
 
-func (t *table) row(rows *csv.Reader, cells []string) {
+func (t *reading) row(rows *csv.Reader, offset int, cells []string) {
 	if t.columns == nil {
+		t.head.line, _ = rows.FieldPos(0)
 		t.heading(rows, cells)
 		return
 	}
@@ -110,7 +105,7 @@ func (t *table) row(rows *csv.Reader, cells []string) {
 		t.fault(line, 1, "this row has %d cells, and the heading has %d", len(cells), len(t.columns))
 		return
 	}
-	w := Wearer{Name: strconv.Itoa(len(t.wearers) + 1), Body: make(map[string]float64, len(cells))}
+	w := Wearer{Name: strconv.Itoa(len(t.Wearers) + 1), Body: make(map[string]float64, len(cells))}
 	for i, cell := range cells {
 		cell = strings.TrimSpace(cell)
 		line, column := rows.FieldPos(i)
@@ -134,13 +129,13 @@ func (t *table) row(rows *csv.Reader, cells []string) {
 		return
 	}
 	t.seen[w.Name] = line
-	t.wearers = append(t.wearers, w)
+	t.Wearers, t.rows = append(t.Wearers, w), append(t.rows, row{offset, line})
 }
 
 // heading reads the names of the columns. A first column called wearer, name or
 // id, or nothing, holds the wearers' names; without one their rows are
 // counted.
-func (t *table) heading(rows *csv.Reader, cells []string) {
+func (t *reading) heading(rows *csv.Reader, cells []string) {
 	t.columns = make([]string, 0, len(cells))
 	for i, cell := range cells {
 		name := strings.TrimSpace(cell)
@@ -157,7 +152,7 @@ func (t *table) heading(rows *csv.Reader, cells []string) {
 	}
 }
 
-func (t *table) length(cell string) (float64, error) {
+func (t *reading) length(cell string) (float64, error) {
 	number := cell
 	if t.comma == ';' {
 		number = strings.Replace(cell, ",", ".", 1)
@@ -166,29 +161,23 @@ func (t *table) length(cell string) (float64, error) {
 	if err != nil && !errors.Is(err, strconv.ErrRange) {
 		return 0, fmt.Errorf("%q is not a number", cell)
 	}
-	v *= t.unit.Millimetre
+	v *= t.Unit.Millimetre
 	switch {
 	case math.IsNaN(v):
 		return 0, fmt.Errorf("%q is not a number", cell)
 	case v <= 0:
-		return 0, fmt.Errorf("%s %s is not a length", cell, t.unit.Name)
+		return 0, fmt.Errorf("%s %s is not a length", cell, t.Unit.Name)
 	case v > maxMeasure:
-		return 0, fmt.Errorf("%s %s is more than any body measures; is the table in another unit?", cell, t.unit.Name)
+		return 0, fmt.Errorf("%s %s is more than any body measures; is the table in another unit?", cell, t.Unit.Name)
 	}
 	return v, nil
 }
 
-// fault adds a diagnostic. The reader of the table counts columns in bytes; a
-// place counts them in characters.
-func (t *table) fault(line, column int, format string, args ...any) {
-	rest := t.text
-	for n := 1; n < line; n++ {
-		_, rest, _ = bytes.Cut(rest, []byte("\n"))
-	}
-	at := model.Pos{Line: line, Column: 1 + utf8.RuneCount(rest[:min(column-1, len(rest))])}
+// fault adds a diagnostic at a line and a column that counts bytes.
+func (t *reading) fault(line, column int, format string, args ...any) {
 	t.diags = append(t.diags, model.Diagnostic{
 		Severity: "error",
 		Summary:  fmt.Sprintf(format, args...),
-		Place:    model.Place{File: t.file, Start: at, End: at},
+		Place:    placed(t.File, line, column1(t.text, line, column)),
 	})
 }

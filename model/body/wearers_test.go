@@ -38,7 +38,7 @@ func TestRead(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			got, diags := Read("bodies.csv", strings.NewReader(c.table), c.unit)
 			require.Empty(t, diags)
-			require.Equal(t, c.want, got)
+			require.Equal(t, c.want, got.Wearers)
 		})
 	}
 }
@@ -64,8 +64,8 @@ func TestReadFaults(t *testing.T) {
 		{"not text", "wearer,\xff\n", "bodies.csv:1:1: the table is not plain text in UTF-8"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			wearers, diags := Read("bodies.csv", strings.NewReader(c.table), model.Centimetre)
-			require.Nil(t, wearers)
+			table, diags := Read("bodies.csv", strings.NewReader(c.table), model.Centimetre)
+			require.Nil(t, table)
 			require.NotEmpty(t, diags)
 			require.Equal(t, c.want, diags[0].Error())
 		})
@@ -91,10 +91,10 @@ func TestReadSurvey(t *testing.T) {
 		t.Skipf("the survey's table is not beside the project: %v", err)
 	}
 	defer f.Close()
-	wearers, diags := Read(survey, f, model.Millimetre)
+	table, diags := Read(survey, f, model.Millimetre)
 	require.Empty(t, diags)
-	require.Greater(t, len(wearers), 50)
-	for _, w := range wearers {
+	require.Greater(t, len(table.Wearers), 50)
+	for _, w := range table.Wearers {
 		require.Greater(t, w.Body["hip_girth"], w.Body["neck_girth"], w.Name)
 		require.InDelta(t, 1650, w.Body["stature"], 350, w.Name)
 	}
@@ -103,16 +103,22 @@ func TestReadSurvey(t *testing.T) {
 func FuzzRead(f *testing.F) {
 	f.Add("wearer,waist_girth\nanna,70\n")
 	f.Add("\ufeffa;b\n\"1\n\";2,5")
-	f.Fuzz(func(t *testing.T, table string) {
-		wearers, diags := Read("bodies.csv", strings.NewReader(table), model.Centimetre)
-		require.Equal(t, len(diags) > 0, wearers == nil)
+	f.Fuzz(func(t *testing.T, text string) {
+		table, diags := Read("bodies.csv", strings.NewReader(text), model.Centimetre)
+		require.Equal(t, len(diags) > 0, table == nil)
 		for _, d := range diags {
 			require.Positive(t, d.Place.Start.Line)
 			require.Positive(t, d.Place.Start.Column)
 		}
-		for _, w := range wearers {
-			for _, v := range w.Body {
+		if table == nil {
+			return
+		}
+		for n, w := range table.Wearers {
+			for measure, v := range w.Body {
 				require.True(t, v > 0 && v <= maxMeasure)
+				at, ok := table.Cell(n, measure)
+				require.True(t, ok)
+				require.Greater(t, at.Start.Line, table.Heading("").Start.Line)
 			}
 		}
 	})

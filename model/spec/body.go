@@ -53,7 +53,7 @@ func (s *scope) bodyFigure(e hclsyntax.Expression) (v float64, name string) {
 		return v, name
 	}
 	if near := nearest(name, append(sortedKeys(s.body), bodyMeasures...)); near != "" && !s.lenient && !isKnownMeasure(name) {
-		s.warn(e.Range(), "The nearest known measure is body."+near+".", "body.%s is not stated", name)
+		s.lacks("warning", e.Range(), name, "The nearest known measure is body."+near+".", "")
 	}
 	return math.NaN(), name
 }

@@ -36,8 +36,19 @@ func (f *faults) warn(r hcl.Range, detail, format string, args ...any) {
 	f.put("warning", r, detail, fmt.Sprintf(format, args...))
 }
 
+// lacks reports a body measure that is not stated, of whom where that is said.
+func (f *faults) lacks(severity string, r hcl.Range, measure, detail, of string) {
+	f.failed = f.failed || severity == "error"
+	f.keep(model.Diagnostic{
+		Severity: severity, Summary: "body." + measure + " is not stated" + of, Detail: detail, Place: place(r), Measure: measure,
+	})
+}
+
 func (f *faults) put(severity string, r hcl.Range, detail, summary string) {
-	d := model.Diagnostic{Severity: severity, Summary: summary, Detail: detail, Place: place(r)}
+	f.keep(model.Diagnostic{Severity: severity, Summary: summary, Detail: detail, Place: place(r)})
+}
+
+func (f *faults) keep(d model.Diagnostic) {
 	if f.full() || slices.Contains(f.list, d) {
 		return
 	}

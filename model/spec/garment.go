@@ -27,9 +27,7 @@ func (d *Document) Garment(size string) (*model.Garment, []model.Diagnostic) {
 			f.fault(d.root.first("garment").header, "The spec has no sizes.", "size %q is not in this spec", size)
 			return nil, f.sorted()
 		}
-		if b := d.root.first("body"); b != nil {
-			s.body = s.bodyOf(b)
-		}
+		s.body = d.bodyIn(s, "")
 		return d.draft(s, "")
 	}
 	if size == "" {
@@ -42,12 +40,31 @@ func (d *Document) Garment(size string) (*model.Garment, []model.Diagnostic) {
 	}
 	s.sizeSteps = i - d.base
 	s.who = "size " + size
-	if b := d.root.named("size", size); b != nil {
-		s.body = s.bodyOf(b)
-	} else if z := d.house.size(size); z != nil {
-		s.body = maps.Clone(z.body)
-	}
+	s.body = d.bodyIn(s, size)
 	return d.draft(s, size)
+}
+
+// Body is the spec's own body in its base size, in millimetres: nil where it
+// states none and leaves that to tables of wearers.
+func (d *Document) Body() map[string]float64 {
+	return d.bodyIn(&scope{faults: &faults{}, unit: d.unit}, d.BaseSize())
+}
+
+// bodyIn reads the body that the spec or its house states for a size.
+func (d *Document) bodyIn(s *scope, size string) map[string]float64 {
+	if d.sizes == nil {
+		if b := d.root.first("body"); b != nil {
+			return s.bodyOf(b)
+		}
+		return nil
+	}
+	if b := d.root.named("size", size); b != nil {
+		return s.bodyOf(b)
+	}
+	if z := d.house.size(size); z != nil {
+		return maps.Clone(z.body)
+	}
+	return nil
 }
 
 // Wearer builds the garment for one person, whose measures (in millimetres)

@@ -189,7 +189,7 @@ func (s *scope) measure(e *hclsyntax.ScopeTraversalExpr, name string) (float64, 
 		if s.who != "" {
 			of = " for " + s.who
 		}
-		s.fault(e.SrcRange, detail, "body.%s is not stated%s", name, of)
+		s.lacks("error", e.SrcRange, name, detail, of)
 	}
 	return 0, false
 }

@@ -24,7 +24,7 @@ func matchIn(t *testing.T, house, src string) []rules.Finding {
 		require.NoError(t, os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(house), 0o600))
 	}
 	in := &inspect.Inspector{Engine: engine}
-	r := in.Source(filepath.Join(dir, "trial.garment.hcl"), []byte(src), inspect.Options{})
+	r := in.Source(t.Context(), filepath.Join(dir, "trial.garment.hcl"), []byte(src), inspect.Options{})
 	require.Empty(t, r.Diagnostics)
 	return r.Result.Findings
 }

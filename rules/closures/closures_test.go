@@ -57,7 +57,7 @@ func look(t *testing.T, rule *rules.Rule, src string) rules.Result {
 	t.Helper()
 	engine, err := rules.New([]*rules.Rule{rule})
 	require.NoError(t, err)
-	report := (&inspect.Inspector{Engine: engine}).Source("no-house-here/test.garment.hcl", []byte(src), inspect.Options{})
+	report := (&inspect.Inspector{Engine: engine}).Source(t.Context(), "no-house-here/test.garment.hcl", []byte(src), inspect.Options{})
 	require.Empty(t, report.Diagnostics)
 	return report.Result
 }

@@ -1,10 +1,18 @@
 // Package inspect takes specs all the way to results: it reads a spec and the
 // house above it, builds the garment in every size or for every wearer, runs
-// the engine over each and gathers what came of it. The command line, the
-// editor and the live page all go through here, so that they agree.
+// the engine over each and gathers what came of it. Every command that looks at
+// garments goes through here (check, demo, measure, overlay, explain --at), so that
+// they agree; the engine alone knows nothing of files, houses and sizes.
 //
-// Garments are inspected side by side; the reports come back in the order the
-// files were given, whatever the number of workers.
+// Garments are inspected side by side, and so are the wearers of one garment;
+// the reports come back in the order the files were given, whatever the number
+// of workers.
+//
+// What goes wrong costs as little as can be. A fault of ours in one garment is
+// told in its report and leaves the others alone. What is wrong with some
+// wearers of a table is told once for all of them, at the table's cells. When
+// the context ends, what was looked at by then is reported, and each garment
+// that was not looked at in full says so.
 package inspect
 
 import (
@@ -21,6 +29,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/body"
+	"understitch/model/measured"
 	"understitch/model/spec"
 	"understitch/rules"
 	"understitch/rules/plugin"
@@ -28,15 +37,23 @@ import (
 
 // Options say what of each garment is inspected.
 type Options struct {
-	Sizes   []string      // only these; empty for all
-	Wearers []body.Wearer // bodies to draft for, instead of sizes
+	Sizes   []string    // only these; empty for all
+	Wearers *body.Table // bodies to draft for, instead of sizes; nil for sizes
 	Today   time.Time
 	Jobs    int // how many looks at a time; 0 for one
 
-	NoPlugins bool // ask no plugins, where only figures are wanted
+	NoRules bool // judge nothing: run no rule, ask no plugin, look at no waiver
+	Figures bool // with NoRules: measure each body (Report.Figures), and keep of the models the first alone
 
 	Lean bool   // keep no models: for reports that only say what was found
 	Done func() // told of each garment that is finished, or with wearers of each of them on each garment; may be nil
+}
+
+func (o *Options) wearers() []body.Wearer {
+	if o.Wearers == nil {
+		return nil
+	}
+	return o.Wearers.Wearers
 }
 
 // Report is everything about one garment file.
@@ -49,7 +66,12 @@ type Report struct {
 	Source      []byte
 	Result      rules.Result
 	Diagnostics []model.Diagnostic
-	Models      []*model.Garment // one for each size, in order; none when lean
+	Models      []*model.Garment // one for each size, in order; with wearers none when lean
+	Figures     []measured.Size  // one for each size or wearer that could be built; only where they were asked for
+
+	OfWearers bool   // Sizes are wearers of a table
+	Stopped   string // what the context's end left undone; "" where nothing was. A diagnostic tells of it too.
+	Stack     []byte // where the program itself failed, for those who mend it; nil where it did not
 }
 
 // Complete reports whether all of the garment was checked.
@@ -65,45 +87,53 @@ type Inspector struct {
 	houses map[string]*house // by path of the house file; "" for none
 }
 
-// Files inspects files. The context stops it early.
+// Files inspects files. When the context ends, what is left is not looked at: the
+// reports are there all the same and say so, and the error is the context's.
 func (in *Inspector) Files(ctx context.Context, files []string, o Options) ([]*Report, error) {
 	reports := make([]*Report, len(files))
-	group, ctx := errgroup.WithContext(ctx)
+	var group errgroup.Group
 	group.SetLimit(max(o.Jobs, 1))
 	inner := o
 	inner.Jobs = o.Jobs / max(len(files), 1) // a few garments on many wearers
 	for i, file := range files {
 		group.Go(func() error {
-			if err := ctx.Err(); err != nil {
-				return err
-			}
-			reports[i] = in.File(file, inner)
-			if o.Done != nil && len(o.Wearers) == 0 {
+			reports[i] = in.File(ctx, file, inner)
+			if o.Done != nil && len(o.wearers()) == 0 {
 				o.Done()
 			}
 			return nil
 		})
 	}
-	return reports, group.Wait()
+	_ = group.Wait() // none of them returns an error
+	for _, r := range reports {
+		if r.Stopped != "" {
+			return reports, ctx.Err()
+		}
+	}
+	return reports, nil
 }
 
-// File inspects one file.
-func (in *Inspector) File(file string, o Options) *Report {
+// File inspects one file, until the context ends.
+func (in *Inspector) File(ctx context.Context, file string, o Options) *Report {
 	return in.guarded(file, func(r *Report) {
+		if ctx.Err() != nil {
+			r.stop("it was not looked at")
+			return
+		}
 		h := in.houseAbove(filepath.Dir(file))
 		doc, diags := in.load(file, h.spec)
-		in.document(r, doc, diags, h, o)
+		in.document(ctx, r, doc, diags, h, o)
 	})
 }
 
 // Source inspects a spec given as text; name is what it is called in reports,
 // and decides which house file holds.
-func (in *Inspector) Source(name string, src []byte, o Options) *Report {
+func (in *Inspector) Source(ctx context.Context, name string, src []byte, o Options) *Report {
 	return in.guarded(name, func(r *Report) {
 		h := in.houseAbove(filepath.Dir(name))
 		r.Source = src
 		doc, diags := spec.Read(name, src, h.spec)
-		in.document(r, doc, diags, h, o)
+		in.document(ctx, r, doc, diags, h, o)
 	})
 }
 
@@ -111,17 +141,43 @@ func (in *Inspector) Source(name string, src []byte, o Options) *Report {
 func (in *Inspector) guarded(file string, inspect func(*Report)) (r *Report) {
 	r = &Report{File: file}
 	defer func() {
-		if fault := recover(); fault != nil {
+		if f := caught(recover()); f != nil {
+			r.Stack = f.stack
 			r.Diagnostics = append(r.Diagnostics, atTop(file,
-				fmt.Sprintf("understitch itself failed on this garment: %v", fault),
-				"please report this with the spec that causes it\n"+string(debug.Stack())))
+				fmt.Sprintf("understitch itself failed on this garment: %v", f.what),
+				"please report this with the spec that causes it"))
 		}
 	}()
 	inspect(r)
 	return r
 }
 
-func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagnostic, h *house, o Options) {
+// fault is a fault of ours, and where we were when we fell over it.
+type fault struct {
+	what  any
+	stack []byte
+}
+
+// caught is the fault that was recovered from, nil where there was none. One that
+// another worker fell over keeps the place where it did.
+func caught(what any) *fault {
+	switch what := what.(type) {
+	case nil:
+		return nil
+	case *fault:
+		return what
+	default:
+		return &fault{what, debug.Stack()}
+	}
+}
+
+// stop marks a garment as not looked at in full.
+func (r *Report) stop(undone string) {
+	r.Stopped = undone
+	r.Diagnostics = append(r.Diagnostics, atTop(r.File, "the check was stopped: "+undone, ""))
+}
+
+func (in *Inspector) document(ctx context.Context, r *Report, doc *spec.Document, diags []model.Diagnostic, h *house, o Options) {
 	r.Diagnostics = append(slices.Clone(h.diags), diags...)
 	if doc == nil {
 		return
@@ -130,51 +186,75 @@ func (in *Inspector) document(r *Report, doc *spec.Document, diags []model.Diagn
 	if model.Errors(h.diags) {
 		return
 	}
-	var models []*model.Garment
+	var first *model.Garment
 	var gathering rules.Gathering
+	ofWearers := len(o.wearers()) > 0
 	bodies, partial := in.bodies(r, doc, o)
 	settings := in.settingsFor(h, r.File)
 	var asking *plugin.Asking // which asks nobody
-	if !o.NoPlugins {
+	if !o.NoRules {
 		asking = h.plugins.Asking()
 	}
 	check := func(n int, l *look) {
+		if o.Figures {
+			l.figures = measured.Of(l.garment)
+		}
+		if o.NoRules {
+			return
+		}
 		l.outcomes = h.engine.Check(l.garment, settings)
+		inTable(o.Wearers, n, l.garment, l.outcomes)
 		l.said = asking.Look(n, l.garment, func(rule string) rules.Severity { return settings.InForce(rule).Severity })
 	}
-	complete := in.each(bodies, check, o, func(l look) bool {
-		r.add(l.diags)
+	told := newTroubles(r.Diagnostics, ofWearers)
+	looked, complete := in.each(ctx, bodies, check, o, func(n int, l look) bool {
+		told.add(n, l)
 		said, failed := asking.Take(l.said)
-		r.add(failed)
+		told.plain(failed)
 		gathering.Add(append(l.outcomes, said...))
+		if l.garment == nil {
+			return ofWearers // other wearers may have what this one lacks
+		}
+		if first == nil {
+			first = l.garment
+		}
 		switch {
-		case l.garment == nil:
-			return len(o.Wearers) > 0 // other wearers may have what this one lacks
-		case len(models) == 0 || !o.Lean || len(o.Wearers) == 0:
-			models = append(models, l.garment)
+		case o.Figures:
+			r.Figures = append(r.Figures, l.figures)
+		case !o.Lean || !ofWearers:
+			r.Models = append(r.Models, l.garment)
 		}
 		return true
 	})
-	if len(models) == 0 {
+	r.Diagnostics = told.diagnostics(doc, o.Wearers, looked)
+	if !complete && ctx.Err() != nil {
+		r.stop(undone(looked, len(bodies), ofWearers))
+	}
+	if first == nil {
 		return
 	}
-	if len(o.Wearers) == 0 {
-		gathering.Add(h.engine.CheckAcross(models, settings))
+	r.Title, r.Unit = first.Title, first.Unit
+	if o.Figures {
+		r.Models = []*model.Garment{first}
 	}
-	r.Title, r.Unit = models[0].Title, models[0].Unit
+	if o.NoRules {
+		return
+	}
+	if !ofWearers && r.Stopped == "" {
+		gathering.Add(h.engine.CheckAcross(r.Models, settings))
+	}
 	r.Result = gathering.Result()
-	h.engine.Waivers(&r.Result, models[0], settings, o.Today, partial || !complete)
-	if !o.Lean {
-		r.Models = models
+	h.engine.Waivers(&r.Result, first, settings, o.Today, partial || !complete)
+	if o.Lean {
+		r.Models = nil
 	}
 }
 
-// add takes in diagnostics, each once: what is wrong for one wearer is often
-// wrong for all.
-func (r *Report) add(diags []model.Diagnostic) {
-	for _, d := range diags {
-		if !slices.Contains(r.Diagnostics, d) {
-			r.Diagnostics = append(r.Diagnostics, d)
-		}
+// undone says how far a garment was looked at.
+func undone(looked, all int, wearers bool) string {
+	what := "sizes"
+	if wearers {
+		what = "wearers"
 	}
+	return fmt.Sprintf("%d of its %d %s were looked at", looked, all, what)
 }

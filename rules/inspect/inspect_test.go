@@ -2,7 +2,6 @@ package inspect
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"io/fs"
 	"testing"
@@ -59,7 +58,7 @@ func TestFromAFileSystem(t *testing.T) {
 		"own/deep/gown.garment.hcl": file(skirt("graded(60, 0.2)")),
 	})
 	var done int
-	reports, err := in.Files(context.Background(), []string{"shop/skirt.garment.hcl", "own/deep/gown.garment.hcl", "gone.garment.hcl"},
+	reports, err := in.Files(t.Context(), []string{"shop/skirt.garment.hcl", "own/deep/gown.garment.hcl", "gone.garment.hcl"},
 		Options{Done: func() { done++ }})
 	require.NoError(t, err)
 	require.Equal(t, 3, done)
@@ -85,7 +84,7 @@ func (shut) Open(name string) (fs.File, error) {
 }
 
 func TestAFileThatMayNotBeRead(t *testing.T) {
-	r := inspector(t, shut{}).File("shut.garment.hcl", Options{})
+	r := inspector(t, shut{}).File(t.Context(), "shut.garment.hcl", Options{})
 	require.Len(t, r.Diagnostics, 1)
 	require.Contains(t, r.Diagnostics[0].Error(), "shut.garment.hcl:1:1: the file cannot be read")
 	require.Contains(t, r.Diagnostics[0].Error(), "permission")
@@ -93,12 +92,12 @@ func TestAFileThatMayNotBeRead(t *testing.T) {
 
 func TestSizes(t *testing.T) {
 	in := inspector(t, fstest.MapFS{"a.garment.hcl": file(skirt("graded(60, 1)"))})
-	r := in.File("a.garment.hcl", Options{Sizes: []string{"40"}})
+	r := in.File(t.Context(), "a.garment.hcl", Options{Sizes: []string{"40"}})
 	require.Equal(t, []string{"40"}, r.Sizes)
 	require.Len(t, r.Models, 1)
 	require.True(t, r.Complete())
 
-	r = in.File("a.garment.hcl", Options{Sizes: []string{"44"}})
+	r = in.File(t.Context(), "a.garment.hcl", Options{Sizes: []string{"44"}})
 	require.False(t, r.Complete())
 	require.Contains(t, r.Diagnostics[0].Error(), `there is no size "44" of this garment; it is made in 38, 40`)
 }
@@ -118,7 +117,7 @@ layer "shell" {
 seam "side" { join = [shell.front.side, shell.back.side] }
 `)})
 	wearers := []body.Wearer{{Name: "anna", Body: map[string]float64{"waist_girth": 700}}, {Name: "rosa", Body: map[string]float64{"waist_girth": 720}}}
-	r := in.File("a.garment.hcl", Options{Wearers: wearers, Lean: true})
+	r := in.File(t.Context(), "a.garment.hcl", Options{Wearers: &body.Table{Wearers: wearers}, Lean: true})
 	require.Empty(t, r.Diagnostics)
 	require.Equal(t, []string{"anna", "rosa"}, r.Sizes)
 	require.Empty(t, r.Models, "no model is kept")
@@ -149,8 +148,8 @@ seam "side" { join = [shell.front.side, shell.back.side] }
 		wearers = append(wearers, body.Wearer{Name: fmt.Sprint("w", i), Body: map[string]float64{"waist_girth": 700 + float64(i%5)}})
 	}
 	done := make(chan bool, len(wearers))
-	one := in.File("a.garment.hcl", Options{Wearers: wearers, Lean: true})
-	eight := in.File("a.garment.hcl", Options{Wearers: wearers, Lean: true, Jobs: 8, Done: func() { done <- true }})
+	one := in.File(t.Context(), "a.garment.hcl", Options{Wearers: &body.Table{Wearers: wearers}, Lean: true})
+	eight := in.File(t.Context(), "a.garment.hcl", Options{Wearers: &body.Table{Wearers: wearers}, Lean: true, Jobs: 8, Done: func() { done <- true }})
 	require.Len(t, done, len(wearers))
 	require.False(t, one.Complete())
 	require.Len(t, one.Diagnostics, 1)
@@ -176,10 +175,12 @@ func TestAFaultOfOurs(t *testing.T) {
 		"b.garment.hcl": file("garment \"falls\" { unit = \"cm\" }\n" + skirt("60")[len("garment \"skirt\" { \n  unit  = \"cm\"\n  sizes = [\"38\", \"40\"]\n}\n"):]),
 		"c.garment.hcl": file(skirt("60")),
 	}, &broken)
-	many := in.File("b.garment.hcl", Options{Jobs: 4, Wearers: make([]body.Wearer, 3)})
+	many := in.File(t.Context(), "b.garment.hcl", Options{Jobs: 4, Wearers: &body.Table{Wearers: make([]body.Wearer, 3)}})
 	require.Contains(t, many.Diagnostics[0].Summary, "out of thread")
+	require.Contains(t, string(many.Stack), "TestAFaultOfOurs.", "where the rule fell, though another worker told of it")
+	require.NotContains(t, many.Diagnostics[0].Detail, "goroutine", "what users read is plain")
 
-	reports, err := in.Files(context.Background(), []string{"a.garment.hcl", "b.garment.hcl", "c.garment.hcl"}, Options{Jobs: 2})
+	reports, err := in.Files(t.Context(), []string{"a.garment.hcl", "b.garment.hcl", "c.garment.hcl"}, Options{Jobs: 2})
 	require.NoError(t, err)
 	require.True(t, reports[0].Complete())
 	require.False(t, reports[1].Complete())
@@ -189,10 +190,12 @@ func TestAFaultOfOurs(t *testing.T) {
 
 func TestStopped(t *testing.T) {
 	in := inspector(t, fstest.MapFS{"a.garment.hcl": file(skirt("60"))})
-	ctx, stop := context.WithCancel(context.Background())
+	ctx, stop := context.WithCancel(t.Context())
 	stop()
-	_, err := in.Files(ctx, []string{"a.garment.hcl"}, Options{})
-	require.True(t, errors.Is(err, context.Canceled))
+	reports, err := in.Files(ctx, []string{"a.garment.hcl"}, Options{})
+	require.ErrorIs(t, err, context.Canceled)
+	require.False(t, reports[0].Complete())
+	require.Equal(t, "it was not looked at", reports[0].Stopped)
 }
 
 // The order is that of the files, whatever the number of workers.
@@ -205,9 +208,9 @@ func TestOrder(t *testing.T) {
 		names = append(names, name)
 	}
 	in := inspector(t, files)
-	one, err := in.Files(context.Background(), names, Options{Jobs: 1, Today: time.Unix(0, 0)})
+	one, err := in.Files(t.Context(), names, Options{Jobs: 1, Today: time.Unix(0, 0)})
 	require.NoError(t, err)
-	eight, err := in.Files(context.Background(), names, Options{Jobs: 8, Today: time.Unix(0, 0)})
+	eight, err := in.Files(t.Context(), names, Options{Jobs: 8, Today: time.Unix(0, 0)})
 	require.NoError(t, err)
 	for i := range one {
 		require.Equal(t, names[i], eight[i].File)

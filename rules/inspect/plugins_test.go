@@ -1,7 +1,6 @@
 package inspect
 
 import (
-	"context"
 	"crypto/sha256"
 	"fmt"
 	"testing"
@@ -27,7 +26,7 @@ func TestAPluginThatFails(t *testing.T) {
 	})
 	defer in.Close()
 	list := []string{"shop/skirt.garment.hcl", "own/gown.garment.hcl"}
-	reports, err := in.Files(context.Background(), list, Options{})
+	reports, err := in.Files(t.Context(), list, Options{})
 	require.NoError(t, err)
 	require.False(t, reports[0].Complete())
 	require.Len(t, reports[0].Diagnostics, 1, "once for both sizes")
@@ -36,7 +35,7 @@ func TestAPluginThatFails(t *testing.T) {
 	require.True(t, reports[1].Complete())
 	require.False(t, model.Errors(reports[1].Diagnostics))
 
-	reports, err = in.Files(context.Background(), list, Options{NoPlugins: true})
+	reports, err = in.Files(t.Context(), list, Options{NoRules: true})
 	require.NoError(t, err)
 	require.True(t, reports[0].Complete(), "it is not asked where only figures are wanted")
 }

@@ -1,11 +1,13 @@
 package inspect
 
 import (
+	"context"
 	"slices"
 
 	"golang.org/x/sync/errgroup"
 
 	"understitch/model"
+	"understitch/model/measured"
 	"understitch/model/spec"
 	"understitch/rules"
 	"understitch/rules/plugin"
@@ -22,16 +24,18 @@ type look struct {
 	garment  *model.Garment // nil where it could not be built
 	diags    []model.Diagnostic
 	outcomes []rules.Outcome
-	said     plugin.Look // what the house's plugins said
-	fault    any         // what we fell over
+	said     plugin.Look   // what the house's plugins said
+	figures  measured.Size // where they alone are asked for
+	done     bool          // whether we came to look at all
+	fault    *fault        // what we fell over
 }
 
 // bodies lists the sizes or wearers that a garment is built for. Partial tells
 // that these are not all the sizes of the spec.
 func (in *Inspector) bodies(r *Report, doc *spec.Document, o Options) (list []build, partial bool) {
-	if len(o.Wearers) > 0 {
-		r.Sizes = nil
-		for _, w := range o.Wearers {
+	if len(o.wearers()) > 0 {
+		r.Sizes, r.OfWearers = nil, true
+		for _, w := range o.wearers() {
 			r.Sizes = append(r.Sizes, w.Name)
 			list = append(list, func() (*model.Garment, []model.Diagnostic) { return doc.Wearer(w.Name, w.Body) })
 		}
@@ -59,43 +63,53 @@ const batch = 64
 
 // each looks at the garment on every body, several at a time, and hands what
 // came of it on in the order of the bodies. It stops where take says so, for
-// one fault in a spec does not make one for every size, and reports whether all
-// were handed on.
-func (in *Inspector) each(bodies []build, check checker, o Options, take func(look) bool) bool {
+// one fault in a spec does not make one for every size, and when the context
+// ends. It reports how many were handed on, and whether that is all.
+func (in *Inspector) each(ctx context.Context, bodies []build, check checker, o Options, take func(int, look) bool) (looked int, all bool) {
 	for from := 0; from < len(bodies); from += batch {
 		looks := make([]look, min(batch, len(bodies)-from))
-		if o.Jobs <= 1 || len(looks) == 1 {
+		at := func(i int) (fell *fault) {
+			defer func() { fell = caught(recover()) }()
+			if ctx.Err() == nil {
+				looks[i] = in.look(from+i, bodies[from+i], check, o)
+			}
+			return nil
+		}
+		aside := o.Jobs > 1 && len(looks) > 1
+		if aside {
+			var group errgroup.Group
+			group.SetLimit(o.Jobs)
 			for i := range looks {
-				looks[i] = in.look(from+i, bodies[from+i], check, o)
-				if !take(looks[i]) {
-					return false
-				}
+				group.Go(func() error {
+					if fell := at(i); fell != nil {
+						looks[i].fault = fell
+					}
+					return nil
+				})
 			}
-			continue
+			_ = group.Wait() // none of them returns an error
 		}
-		var group errgroup.Group
-		group.SetLimit(o.Jobs)
 		for i := range looks {
-			group.Go(func() error {
-				defer func() { looks[i].fault = recover() }()
-				looks[i] = in.look(from+i, bodies[from+i], check, o)
-				return nil
-			})
-		}
-		_ = group.Wait() // none of them returns an error
-		for _, l := range looks {
-			if l.fault != nil {
-				panic(l.fault) // it costs this garment, as in guarded, and no other
+			if !aside {
+				looks[i].fault = at(i)
 			}
-			if !take(l) {
-				return false
+			switch {
+			case looks[i].fault != nil:
+				panic(looks[i].fault) // it costs this garment, as in guarded, and no other
+			case !looks[i].done:
+				return looked, false
+			}
+			looked++
+			if !take(from+i, looks[i]) {
+				return looked, false
 			}
 		}
 	}
-	return true
+	return looked, true
 }
 
-func (in *Inspector) look(n int, body build, check checker, o Options) (l look) {
+func (in *Inspector) look(n int, body build, check checker, o Options) look {
+	l := look{done: true}
 	l.garment, l.diags = body()
 	if model.Errors(l.diags) {
 		l.garment = nil
@@ -103,7 +117,7 @@ func (in *Inspector) look(n int, body build, check checker, o Options) (l look) 
 	if l.garment != nil {
 		check(n, &l)
 	}
-	if o.Done != nil && len(o.Wearers) > 0 {
+	if o.Done != nil && len(o.wearers()) > 0 {
 		o.Done()
 	}
 	return l

@@ -80,7 +80,7 @@ func Check(t *testing.T, engine *rules.Engine, name, src string) *inspect.Report
 func CheckIn(t *testing.T, engine *rules.Engine, dir, name, src string) *inspect.Report {
 	t.Helper()
 	in := &inspect.Inspector{Engine: engine}
-	report := in.Source(filepath.Join(dir, name), []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
+	report := in.Source(t.Context(), filepath.Join(dir, name), []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
 	Compare(t, report, src)
 	return report
 }

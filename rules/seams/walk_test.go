@@ -178,7 +178,7 @@ piece "back" {
 `, strings.Join(down, ", "), 20+float64(sway[len(sway)-1])/10, low, 20+float64(sway[0])/10,
 			60-float64(sway[len(sway)-1])/10, float64(low)+longer/10, strings.Join(up, ", "), 60-float64(sway[0])/10),
 			`seam "side" { join = [[shell.back.run-on, shell.back.side], shell.front.side] }`)
-		report := in.Source("trial.garment.hcl", []byte(src), inspect.Options{})
+		report := in.Source(t.Context(), "trial.garment.hcl", []byte(src), inspect.Options{})
 		require.Empty(r, report.Diagnostics)
 		for _, list := range [][]rules.Finding{report.Result.Findings, report.Result.Closest} {
 			for _, f := range list {

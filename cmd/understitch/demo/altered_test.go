@@ -36,7 +36,7 @@ func TestABrokenAlterationIsFoundByName(t *testing.T) {
 			engine, err := rules.New(builtin.Rules())
 			require.NoError(t, err)
 			in := &inspect.Inspector{Engine: engine, FS: files}
-			report := in.File("rink-dress.garment.hcl", inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
+			report := in.File(t.Context(), "rink-dress.garment.hcl", inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
 			var said []string
 			for _, f := range report.Result.Findings {
 				if f.Rule.Name == c.rule {

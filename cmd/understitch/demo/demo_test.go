@@ -37,7 +37,7 @@ func inspectFile(t *testing.T, file string) (*inspect.Report, string) {
 	src, err := fs.ReadFile(Files(), file)
 	require.NoError(t, err)
 	in := &inspect.Inspector{Engine: engine, FS: Files()}
-	return in.File(file, inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)}), string(src)
+	return in.File(t.Context(), file, inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)}), string(src)
 }
 
 func TestEveryGarmentHasATwin(t *testing.T) {

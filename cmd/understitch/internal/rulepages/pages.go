@@ -7,6 +7,7 @@ package rulepages
 
 import (
 	"bytes"
+	"context"
 	"fmt"
 	"path"
 	"slices"
@@ -54,7 +55,7 @@ func draw(r *rules.Rule, spec string) ([]byte, error) {
 	}
 	in := &inspect.Inspector{Engine: engine, FS: files}
 	// The examples' waivers are dated; the pages must not change with the day.
-	got := in.File("example.garment.hcl", inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
+	got := in.File(context.Background(), "example.garment.hcl", inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
 	if !got.Complete() {
 		return nil, got.Diagnostics[0]
 	}

@@ -16,24 +16,24 @@ import (
 	"understitch/model/measured"
 )
 
-// Write writes the tables of one garment, given in each of its sizes. Width is
+// Write writes the tables of one garment, which is given in one of its sizes for
+// the order of the rows, and its figures in each of them. Width is
 // the columns there are; where the sizes do not fit beside one
 // another they are set below each other in blocks.
-func Write(w io.Writer, sizes []*model.Garment, width int, first bool) error {
-	t := &table{unit: sizes[0].Unit}
-	for _, g := range sizes {
-		t.heads = append(t.heads, g.Size)
-		t.sizes = append(t.sizes, measured.Of(g))
+func Write(w io.Writer, g *model.Garment, sizes []measured.Size, width int, first bool) error {
+	t := &table{unit: g.Unit, sizes: sizes}
+	for _, s := range sizes {
+		t.heads = append(t.heads, s.Size)
 	}
-	t.garment(sizes[0])
+	t.garment(g)
 	if !first {
 		if _, err := io.WriteString(w, "\n"); err != nil {
 			return err
 		}
 	}
-	head := sizes[0].File
-	if sizes[0].Title != "" {
-		head += ": " + sizes[0].Title
+	head := g.File
+	if g.Title != "" {
+		head += ": " + g.Title
 	}
 	if _, err := fmt.Fprintf(w, "%s\nlengths in %s, on the stitch line\n", report.Clean(head), t.unit.Name); err != nil {
 		return err

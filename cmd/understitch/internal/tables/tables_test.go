@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/measured"
 	"understitch/model/spec"
 )
 
@@ -29,22 +30,28 @@ layer "shell" {
 }
 `
 
-func models(t *testing.T) []*model.Garment {
+// models is the skirt in its first size, and its figures in all of them.
+func models(t *testing.T) (*model.Garment, []measured.Size) {
 	t.Helper()
 	doc, diags := spec.Read("skirt.garment.hcl", []byte(skirt), nil)
 	require.Empty(t, diags)
-	var out []*model.Garment
+	var first *model.Garment
+	var out []measured.Size
 	for _, size := range doc.Sizes() {
 		g, diags := doc.Garment(size)
 		require.Empty(t, diags)
-		out = append(out, g)
+		if first == nil {
+			first = g
+		}
+		out = append(out, measured.Of(g))
 	}
-	return out
+	return first, out
 }
 
 func TestSideBySide(t *testing.T) {
 	var b bytes.Buffer
-	require.NoError(t, Write(&b, models(t)[:3], 100, true))
+	g, sizes := models(t)
+	require.NoError(t, Write(&b, g, sizes[:3], 100, true))
 	require.Equal(t, `skirt.garment.hcl: Skirt
 lengths in cm, on the stitch line
 
@@ -61,7 +68,8 @@ shell
 // name that does not fit has a line to itself; no line is too long.
 func TestBlocks(t *testing.T) {
 	var b bytes.Buffer
-	require.NoError(t, Write(&b, models(t), 60, true))
+	g, sizes := models(t)
+	require.NoError(t, Write(&b, g, sizes, 60, true))
 	for line := range strings.Lines(b.String()) {
 		require.LessOrEqual(t, len(strings.TrimRight(line, "\n")), 60, line)
 	}
@@ -73,7 +81,8 @@ func TestBlocks(t *testing.T) {
 // Headings with nothing beneath them are left out.
 func TestNoEmptyHeadings(t *testing.T) {
 	var b bytes.Buffer
-	require.NoError(t, Write(&b, models(t)[:1], 80, false))
+	g, sizes := models(t)
+	require.NoError(t, Write(&b, g, sizes[:1], 80, false))
 	require.NotContains(t, b.String(), "seams")
 	require.NotContains(t, b.String(), "bones")
 	require.True(t, strings.HasPrefix(b.String(), "\n"), "set off from the garment before")
