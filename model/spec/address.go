@@ -28,7 +28,11 @@ func (s *scope) address(e hclsyntax.Expression, example string) (words [5]string
 		}
 	}
 	if n == 0 {
-		s.fault(e.Range(), "For example: "+example+".", "a name is meant here")
+		detail := "For example: " + example + "."
+		if stroke, ok := e.(*hclsyntax.BinaryOpExpr); ok && stroke.Op == hclsyntax.OpDivide {
+			detail = "The words of an address have dots between them: " + example + "."
+		}
+		s.fault(e.Range(), detail, "a name is meant here")
 	}
 	return words, n
 }

@@ -1,6 +1,7 @@
 package spec
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -39,6 +40,11 @@ func (s *scope) reckoned(e hclsyntax.Expression) (v float64, ok bool) {
 		v, ok = s.number(e.Val)
 		return -v, ok
 	case *hclsyntax.BinaryOpExpr:
+		if whole, fraction, odd := hyphened(e); odd {
+			s.fault(e.Range(), fmt.Sprintf("Write %[1]s + %[2]s; where %[1]s less %[2]s is meant, put spaces round the minus sign.", whole, fraction),
+				"%s-%s could be meant as a fraction", whole, fraction)
+			return 0, false
+		}
 		return s.arithmetic(e)
 	case *hclsyntax.ConditionalExpr:
 		yes, ok := s.condition(e.Condition)
@@ -52,6 +58,10 @@ func (s *scope) reckoned(e hclsyntax.Expression) (v float64, ok bool) {
 	case *hclsyntax.FunctionCallExpr:
 		return s.call(e)
 	case *hclsyntax.ScopeTraversalExpr:
+		if root := e.Traversal.RootName(); functions[root].run != nil && len(e.Traversal) > 1 {
+			s.fault(e.SrcRange, fmt.Sprintf("Write %s( ).", root), "%s has round brackets", root)
+			return 0, false
+		}
 		return s.reference(e)
 	}
 	s.notNumber(e)

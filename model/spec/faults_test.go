@@ -92,7 +92,7 @@ func TestFaults(t *testing.T) {
 	src, err := os.ReadFile(file)
 	require.NoError(t, err)
 	var anew strings.Builder
-	for _, c := range strings.Split(string(src), "== ")[1:] {
+	for _, c := range strings.Split("\n"+string(src), "\n== ")[1:] {
 		head, want, _ := strings.Cut(c, "\n-- said\n")
 		name, rest, _ := strings.Cut(head, "\n-- ")
 		mark, text, _ := strings.Cut(rest, "\n")

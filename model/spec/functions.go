@@ -1,7 +1,9 @@
 package spec
 
 import (
+	"fmt"
 	"math"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
@@ -59,13 +61,21 @@ func (s *scope) call(e *hclsyntax.FunctionCallExpr) (float64, bool) {
 	f, known := functions[e.Name]
 	switch {
 	case !known:
-		s.fault(e.NameRange, hint(e.Name, functionNames()), "there is no function %s", e.Name)
+		detail := hint(e.Name, functionNames())
+		if u := unitWords[strings.ToLower(e.Name)]; u != "" {
+			detail = fmt.Sprintf("Write %s( ).", u)
+		}
+		s.fault(e.NameRange, detail, "there is no function %s", e.Name)
 		return 0, false
 	case e.ExpandFinal:
 		s.fault(e.Range(), "", "%s takes its figures one by one", e.Name)
 		return 0, false
 	case len(e.Args) < f.least || len(e.Args) > f.most:
-		s.fault(e.Range(), signature(f), "%s is given %d figures", e.Name, len(e.Args))
+		detail := signature(f)
+		if meant := decimalComma(e.Args); meant != "" {
+			detail = meant
+		}
+		s.fault(e.Range(), detail, "%s is given %s", e.Name, figures(len(e.Args)))
 		return 0, false
 	case e.Name == "graded" && !s.graded:
 		s.fault(e.Range(), "It needs sizes in the garment block.", "graded has no sizes to go by")
@@ -86,6 +96,16 @@ func (s *scope) call(e *hclsyntax.FunctionCallExpr) (float64, bool) {
 		return 0, false
 	}
 	return v, true
+}
+
+func figures(n int) string {
+	switch n {
+	case 0:
+		return "no figure"
+	case 1:
+		return "one figure"
+	}
+	return fmt.Sprintf("%d figures", n)
 }
 
 // signature says how many figures a function takes.

@@ -29,7 +29,14 @@ func (s *scope) point(e hclsyntax.Expression) (curve.Point, bool) {
 		}
 		return s.pointAt(p)
 	}
-	s.fault(e.Range(), "Write [x, y], or a point's name.", "a point is meant here")
+	detail := "Write [x, y], or a point's name."
+	if list, ok := e.(*hclsyntax.TupleConsExpr); ok {
+		detail = "A point is [x, y]."
+		if meant := decimalComma(list.Exprs); meant != "" {
+			detail = meant
+		}
+	}
+	s.fault(e.Range(), detail, "a point is meant here")
 	return curve.Point{}, false
 }
 
@@ -82,7 +89,11 @@ func (b *drafter) takePoints(c *block) {
 			b.fault(a.NameRange, "The word means something else in expressions.", "a point cannot be called %s", a.Name)
 			continue
 		case !ok || len(pair.Exprs) != 2:
-			b.fault(a.Expr.Range(), "Write "+a.Name+" = [x, y].", "a point is meant here")
+			detail := "Write " + a.Name + " = [x, y]."
+			if ok && decimalComma(pair.Exprs) != "" {
+				detail = decimalComma(pair.Exprs)
+			}
+			b.fault(a.Expr.Range(), detail, "a point is meant here")
 			b.tell(b.scope.piece + " " + a.Name) // those who use it need not say so again
 			continue
 		}

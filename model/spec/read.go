@@ -7,7 +7,9 @@ import (
 	"io/fs"
 	"os"
 	"slices"
+	"strings"
 
+	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"understitch/model"
@@ -169,13 +171,18 @@ func (d *Document) namedSizes(s *scope, e hclsyntax.Expression, own []*block) {
 	if len(list) == 0 {
 		s.fault(e.Range(), "", "the list of sizes is empty")
 	}
+	var bare, absent []string // told together, as one cause has made them all
+	var bareAt, absentAt hcl.Range
 	for _, item := range list {
 		if s.full() {
 			return
 		}
 		if _, number := item.(*hclsyntax.LiteralValueExpr); number {
 			r := item.Range()
-			s.fault(r, fmt.Sprintf("Write it in quotes: \"%s\".", d.src[r.Start.Byte:r.End.Byte]), "text in quotes is meant here")
+			if bare == nil {
+				bareAt = r
+			}
+			bare = append(bare, fmt.Sprintf("%q", d.src[r.Start.Byte:r.End.Byte]))
 			continue
 		}
 		name := s.text(item)
@@ -184,11 +191,25 @@ func (d *Document) namedSizes(s *scope, e hclsyntax.Expression, own []*block) {
 		case slices.Contains(d.sizes, name):
 			s.fault(item.Range(), "", "size %q is there twice", name)
 		case !slices.Contains(known, name):
-			s.fault(item.Range(), join("Write size \""+name+"\" { … } here or in house.hcl.", hint(name, known)),
-				"size %q has no size block", name)
+			if absent == nil {
+				absentAt = item.Range()
+			}
+			absent = append(absent, name)
 		default:
 			d.sizes = append(d.sizes, name)
 		}
+	}
+	if bare != nil {
+		s.fault(bareAt, "Write them in quotes: "+strings.Join(bare, ", ")+".", "a size's name stands in quotes")
+	}
+	switch len(absent) {
+	case 0:
+	case 1:
+		s.fault(absentAt, join(fmt.Sprintf("Write size %q { … } here or in house.hcl.", absent[0]), hint(absent[0], known)),
+			"size %q has no size block", absent[0])
+	default:
+		s.fault(absentAt, fmt.Sprintf("Write size %q { … } and so on, here or in house.hcl.", absent[0]),
+			"%d sizes have no size block: %s", len(absent), strings.Join(absent, ", "))
 	}
 	for _, b := range own {
 		if !slices.Contains(d.sizes, b.name) {

@@ -180,7 +180,11 @@ func (s *scanner) openQuote(at, end int) {
 		s.refuse(from, at+1, fmt.Sprintf("Write \"%s\".", word), "the opening quote is missing")
 	default:
 		text, tail := after, ""
-		if i := bytes.LastIndexAny(text, "{}"); i == len(text)-1 && i >= 0 {
+		i := bytes.IndexByte(text, '{')
+		if i < 0 && bytes.HasSuffix(text, []byte{'}'}) {
+			i = len(text) - 1
+		}
+		if i >= 0 {
 			text, tail = bytes.TrimSpace(text[:i]), " "+string(text[i:])
 		}
 		detail := "Quoted text ends on its line."

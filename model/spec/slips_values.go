@@ -188,7 +188,7 @@ func leftOut(l *faultLine, i int) (n int, summary, detail string) {
 		return 2, "a figure begins with a numeral", fmt.Sprintf("Write 0.%s.", l.toks[i+1].text)
 	case l.like(i, "num .") && l.tight(i):
 		return 2, "a figure ends with a numeral", fmt.Sprintf("Write %s.", l.toks[i].text)
-	case before && l.like(i, "+ num"):
+	case before && i > 0 && l.like(i, "+ num"):
 		return 2, "a figure has no plus sign in front", fmt.Sprintf("Write %s.", l.toks[i+1].text)
 	case l.like(i, ". end"), l.like(i, ". ]"), l.like(i, ". ,"), l.like(i, ". }"), l.like(i, ". )"):
 		return 1, "a name is missing behind this point", "For example: draft.quarter."

@@ -70,7 +70,8 @@ func title(kind, name string) string {
 type grower struct {
 	*faults
 	root   *shape
-	blocks int // so far
+	blocks int  // so far
+	second bool // a second garment has begun, whose names may be those of the first
 }
 
 // maxBlocks is how many blocks a file may have. A garment of a hundred pieces,
@@ -88,17 +89,19 @@ func (g *grower) grow(body *hclsyntax.Body, sh *shape, b *block) {
 			return x.SrcRange.Start.Byte - y.SrcRange.Start.Byte
 		})
 	} else {
+		meant := map[string]bool{} // what a misspelt word stands for is not missing too
 		for name, a := range b.attrs {
 			if g.full() {
 				return
 			}
 			if !slices.Contains(sh.needs, name) && !slices.Contains(sh.may, name) {
 				g.unknownAttr(a, sh, b)
+				meant[nearest(name, sh.names())] = true
 			}
 		}
 		for _, name := range sh.needs {
-			if b.attrs[name] == nil {
-				g.fault(b.header, "", "%s does not state %s", title(b.kind, b.name), name)
+			if b.attrs[name] == nil && !meant[name] {
+				g.fault(b.header, "Write "+name+" = … in it.", "%s does not state %s", title(b.kind, b.name), name)
 			}
 		}
 	}
@@ -134,7 +137,14 @@ func (g *grower) inner(src *hclsyntax.Block, sh *shape, parent *block) {
 	if !g.label(src, inner, b) {
 		return
 	}
-	if inner.label != ruleLabel && (inner.once || inner.label != noLabel) {
+	switch twin := parent.first(b.kind); {
+	case inner.once && twin != nil && twin.name != b.name:
+		g.fault(header, fmt.Sprintf("A file holds one %s; the first stands on %s. Begin a new file for another.", b.kind, lineOf(twin.header)),
+			"%s is the second in this file", title(b.kind, b.name))
+		g.second = true
+		return
+	case g.second:
+	case inner.label != ruleLabel && (inner.once || inner.label != noLabel):
 		if twin := parent.named(b.kind, b.name); twin != nil {
 			detail := "The first stands on " + lineOf(twin.header) + "."
 			g.fault(header, detail, "%s is there twice", title(b.kind, b.name))
@@ -161,7 +171,7 @@ func (g *grower) label(src *hclsyntax.Block, sh *shape, b *block) bool {
 		return false
 	}
 	b.name = src.Labels[0]
-	const letters = "Names are small letters, digits, - and _, and begin with a letter."
+	const letters = "Names are small letters, digits, - and _, and begin with a letter: "
 	switch r := src.LabelRanges[0]; {
 	case sh.label == textLabel:
 		if strings.TrimSpace(b.name) == "" {
@@ -169,7 +179,7 @@ func (g *grower) label(src *hclsyntax.Block, sh *shape, b *block) bool {
 			return false
 		}
 	case !isName(b.name):
-		g.fault(r, letters, "%q cannot be a name", b.name)
+		g.fault(r, letters+fmt.Sprintf("%q.", asName(b.name)), "%q cannot be a name", b.name)
 		return false
 	case b.kind == "layer" && slices.Contains(firstWords, b.name):
 		g.fault(r, "Addresses that begin with this word mean something else.", "a layer cannot be called %q", b.name)
@@ -216,6 +226,10 @@ func (g *grower) unknownBlock(src *hclsyntax.Block, header hcl.Range, sh *shape,
 		detail = "It belongs at the top of the file; is a closing brace missing above?"
 		if parents[0] != "" {
 			detail = "It belongs inside " + strings.Join(parents, " or ") + "."
+			if parent.kind != "" && !slices.Contains(parents, parent.kind) {
+				detail = fmt.Sprintf("It belongs inside %s; is the closing brace of %s missing above?",
+					strings.Join(parents, " or "), title(parent.kind, parent.name))
+			}
 		}
 	}
 	g.fault(header, detail, "%s cannot stand %s", title(src.Type, strings.Join(src.Labels, " ")), where)

@@ -2,6 +2,7 @@ package spec
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -91,7 +92,16 @@ func (s *scope) flag(e hclsyntax.Expression) bool {
 	if l, ok := e.(*hclsyntax.LiteralValueExpr); ok && !l.Val.IsNull() && l.Val.Type() == cty.Bool {
 		return l.Val.True()
 	}
-	s.fault(e.Range(), "", "true or false is meant here")
+	detail := "Write true or false, without quotes."
+	if word, isText := quoted(e); isText || plainWord(e, &word) {
+		switch strings.ToLower(word) {
+		case "yes", "true", "y", "ja", "oui":
+			detail = "Write true, without quotes."
+		case "no", "false", "n", "nein", "non":
+			detail = "Write false, without quotes."
+		}
+	}
+	s.fault(e.Range(), detail, "true or false is meant here")
 	return false
 }
 
@@ -165,10 +175,18 @@ func (s *scope) choice(e hclsyntax.Expression, known ...string) string {
 func (s *scope) span(e hclsyntax.Expression, read func(hclsyntax.Expression) float64) model.Range {
 	list, ok := e.(*hclsyntax.TupleConsExpr)
 	if !ok {
+		if low, high, dash := dashed(e); dash {
+			s.fault(e.Range(), fmt.Sprintf("Write [%s, %s].", low, high), "a range is not written with a dash")
+			return model.Exactly(math.NaN())
+		}
 		return model.Exactly(read(e))
 	}
 	if len(list.Exprs) != 2 {
-		s.fault(e.Range(), "Write [low, high]; null leaves an end open.", "a range has two figures")
+		detail := "Write [low, high]; null leaves an end open."
+		if meant := decimalComma(list.Exprs); meant != "" {
+			detail = meant
+		}
+		s.fault(e.Range(), detail, "a range has two figures")
 		return model.Exactly(math.NaN())
 	}
 	r := model.Range{Low: math.Inf(-1), High: math.Inf(1)}

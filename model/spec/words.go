@@ -151,15 +151,34 @@ const maxCandidates = 1000
 func nearest(word string, candidates []string) string {
 	candidates = candidates[:min(len(candidates), maxCandidates)]
 	best, least := "", 1+max(1, (len(word)+1)/3)
+	small := strings.ToLower(word)
 	for _, c := range candidates {
 		if c == word {
 			continue
 		}
-		if d := levenshtein.Distance(word, c, nil); d < least {
+		d := levenshtein.Distance(small, c, nil)
+		if d == 2 && swapped(small, c) {
+			d = 1
+		}
+		if d < least {
 			best, least = c, d
 		}
 	}
 	return best
+}
+
+// swapped reports whether two words differ by two neighbouring letters that
+// changed places.
+func swapped(a, b string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range len(a) - 1 {
+		if a[i] != b[i] {
+			return a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
+		}
+	}
+	return false
 }
 
 // hint is the sentence that names the nearest known word, or all of them when
@@ -177,6 +196,26 @@ func hint(word string, candidates []string) string {
 		return "Known here: " + strings.Join(candidates, ", ") + "."
 	}
 	return ""
+}
+
+// asName is the name that comes nearest to a text that cannot be one.
+func asName(text string) string {
+	spelt := strings.NewReplacer("ä", "ae", "ö", "oe", "ü", "ue", "ß", "ss", "é", "e", "è", "e", "ê", "e", "à", "a", "â", "a", "ç", "c", "ñ", "n")
+	var b strings.Builder
+	for _, r := range spelt.Replace(strings.ToLower(text)) {
+		switch {
+		case 'a' <= r && r <= 'z', b.Len() > 0 && ('0' <= r && r <= '9' || r == '_'):
+			b.WriteRune(r)
+		case '0' <= r && r <= '9':
+			b.WriteString("n" + string(r))
+		case b.Len() > 0 && !strings.HasSuffix(b.String(), "-"):
+			b.WriteByte('-')
+		}
+	}
+	if name := strings.Trim(b.String(), "-"); name != "" {
+		return name
+	}
+	return "front"
 }
 
 // isName reports whether a label can be used in addresses: a small letter, then
