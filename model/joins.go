@@ -77,6 +77,7 @@ type Tape struct {
 	Clear       float64   // least distance from metal to a cut
 	WidthClosed []float64 // one for each row of eyes
 	Place       Place
+	Stated      Attributes
 }
 
 // Closure opens and closes the garment along a pair of edges.
@@ -98,7 +99,8 @@ type Closure struct {
 	Thickness float64
 	Extension float64 // how far the edge runs on past the centre of the buttons
 
-	Place Place
+	Place  Place
+	Stated Attributes
 }
 
 // Elastic is sewn to edges, stretched.

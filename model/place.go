@@ -29,6 +29,18 @@ func (p Place) String() string {
 	return fmt.Sprintf("%s:%d:%d", p.File, p.Start.Line, p.Start.Column)
 }
 
+// Attributes are where a block states what: the places of its attributes' values, by
+// name.
+type Attributes map[string]Place
+
+// Or is the place of an attribute, or where the block does not state it another one.
+func (a Attributes) Or(name string, block Place) Place {
+	if p, ok := a[name]; ok {
+		return p
+	}
+	return block
+}
+
 // Compare orders places by file, then by position.
 func (p Place) Compare(q Place) int {
 	return cmp.Or(

@@ -28,6 +28,7 @@ type Say struct {
 	Message func() string
 	Related []Related
 	Mend    *Mend
+	Mild    bool // a finding is one severity less than the rule's gravest
 }
 
 // Limit is the figure of one of the rule's limits, as the house has it.
@@ -154,6 +155,9 @@ func (p *Pass) passed(o Outcome, say Say) {
 
 func (p *Pass) finding(o Outcome, severity Severity, say Say) {
 	o.Status = Found
+	if say.Mild {
+		severity--
+	}
 	o.Severity = min(severity, p.ceiling)
 	if severity == p.rule.Severity {
 		o.Severity = p.ceiling // the house may have raised it

@@ -108,7 +108,7 @@ func (s *scope) tape(b *block) *model.Tape {
 		Pitch: s.length(b.attr("pitch"), above0),
 		Head:  s.length(b.attr("head"), atLeast0),
 		Clear: s.length(b.attr("clear"), atLeast0),
-		Place: place(b.header),
+		Place: place(b.header), Stated: b.stated(),
 	}
 	if e := b.attr("width_closed"); e != nil {
 		t.WidthClosed = s.lengths(e, atLeast0)

@@ -15,7 +15,7 @@ func anyRange() model.Range { return model.Range{Low: math.Inf(-1), High: math.I
 func (b *drafter) closure(c *block) {
 	nan := math.NaN()
 	k := &model.Closure{Name: c.name, Row: 1, Needs: nan, Diameter: nan, Thickness: nan, Extension: nan,
-		Place: place(c.header)}
+		Place: place(c.header), Stated: c.stated()}
 	b.g.Closures = append(b.g.Closures, k)
 	k.Kind = b.choice(c.attr("kind"), "zip", "button", "tape", "lacing")
 	edges := c.attr("edges")

@@ -21,7 +21,7 @@ var buttonSpacingGood string
 var ButtonSpacing = &rules.Rule{
 	Name:     "button-spacing",
 	Family:   "closures",
-	Severity: rules.Warning,
+	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "Buttons sit evenly, with one where the strain is, and the edge has room for them",
 		Why: "A front gapes between two buttons that stand either side of the bust or the waist. An uneven row is seen from the back of the house. " +
@@ -29,7 +29,7 @@ var ButtonSpacing = &rules.Rule{
 		How: "Measured along the stitch line, darts closed: where the bust or the waist level crosses the closure, a button must lie near it, if " +
 			"the wearer's measure there is known. Where one is missing the row has to be divided anew in any case; else the widest and the " +
 			"narrowest gap are compared. The first and the last stand clear of the closure's ends by a share of the button's diameter, and the " +
-			"edge runs on by as much past the buttons' centre. What a spec does not state is not judged. A buttonhole is as long as the button's " +
+			"edge runs on by as much past the buttons' centre. A button past the closure's end cannot be sewn on and is an error; all else is a warning. What a spec does not state is not judged. A buttonhole is as long as the button's " +
 			"diameter and thickness together.",
 		Fix: "Fix a button at the bust and one at the waist and divide what lies between. Move the ends of the closure, or take a smaller button.",
 		Bad: buttonSpacingBad, Good: buttonSpacingGood, Since: "0.1",
@@ -70,6 +70,23 @@ func buttonSpacing(p *rules.Pass, c *model.Closure) {
 	b.room()
 }
 
+// nearEnd is how far past the end, in millimetres, a button lies at it.
+const nearEnd = 0.01
+
+// stated is the place of what the closure says.
+func (b *buttoning) stated(attribute string) model.Place {
+	return b.closure.Stated.Or(attribute, b.closure.Place)
+}
+
+// reach is what ends where the closure does.
+func (b *buttoning) reach() string {
+	s := b.closure.Edges[0]
+	if b.closure.From.Kind == model.NoMark && b.closure.To.Kind == model.NoMark && s.From.Kind == model.NoMark && s.To.Kind == model.NoMark {
+		return "edge"
+	}
+	return "closure"
+}
+
 func (b *buttoning) even() {
 	if len(b.buttons) < 3 {
 		return
@@ -84,7 +101,7 @@ func (b *buttoning) even() {
 		return fmt.Sprintf("%s between those at %s and %s", b.Show(gap), b.Show(b.buttons[i]), b.Show(b.buttons[i+1]))
 	}
 	first, last := b.buttons[0], b.buttons[len(b.buttons)-1]
-	b.AtMost(most-least, "even", rules.Say{Key: "even", Message: func() string {
+	b.AtMost(most-least, "even", rules.Say{Key: "even", Mild: true, Place: b.stated("buttons"), Message: func() string {
 		return fmt.Sprintf("the buttons of %s are not even: %s, but %s; the gaps may differ by no more than %s. Evenly they stand %s apart.",
 			b.closure.Address(), apart(most), apart(least), b.Show(b.Limit("even")), b.Show((last-first)/float64(len(gaps))))
 	}})
@@ -108,7 +125,7 @@ func (b *buttoning) levels() (lacking bool) {
 		}
 		lacking = lacking || math.Abs(nearest-at) > b.Limit("level")
 		b.AtMost(math.Abs(nearest-at), "level", rules.Say{
-			Key: l.Name, Related: []rules.Related{{Message: "the level " + l.Name, Place: l.Place}},
+			Key: l.Name, Mild: true, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the level " + l.Name, Place: l.Place}},
 			Message: func() string {
 				return fmt.Sprintf("no button of %s lies at the %s level, which crosses it at %s: the nearest lies at %s, %s away, where no more than %s is allowed. "+
 					"Move it there and divide the rest anew.", b.closure.Address(), l.Name, b.Show(at), b.Show(nearest), b.Show(math.Abs(nearest-at)), b.Show(b.Limit("level")))
@@ -144,9 +161,11 @@ func (b *buttoning) room() {
 	if length-last < first {
 		room, which = length-last, "last"
 	}
-	b.AtLeast(room, needed, rules.Say{Key: "room", Place: b.closure.Edges[0].Place, Message: func() string {
-		if room < 0 {
-			return fmt.Sprintf("the %s button of %s lies %s past its end (it is %s long).", which, b.closure.Address(), b.Show(-room), b.Show(length))
+	off := room < -nearEnd
+	b.AtLeast(room, needed, rules.Say{Key: "room", Mild: !off, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the edge it closes", Place: b.closure.Edges[0].Place}}, Message: func() string {
+		if off {
+			return fmt.Sprintf("the last button of %s lies %s beyond the end of the %s, which is %s long. Move it in, or lengthen the %s.",
+				b.closure.Address(), b.Show(-room), b.reach(), b.Show(length), b.reach())
 		}
 		return fmt.Sprintf("the %s button of %s lies %s from its end; a button of %s takes %s. Move it in, or lengthen the closure.",
 			which, b.closure.Address(), b.Show(room), b.Show(b.closure.Diameter), b.Show(needed))
@@ -159,7 +178,7 @@ func (b *buttoning) extension() {
 		return
 	}
 	needed := c.Diameter * b.Limit("extension")
-	b.AtLeast(c.Extension, needed, rules.Say{Key: "extension", Message: func() string {
+	b.AtLeast(c.Extension, needed, rules.Say{Key: "extension", Mild: true, Place: b.stated("extension"), Message: func() string {
 		hole := ""
 		if model.Known(c.Buttonhole()) {
 			hole = fmt.Sprintf(", and its buttonhole is %s long", b.Show(c.Buttonhole()))

@@ -81,6 +81,48 @@ func TestButtonSpacingMessages(t *testing.T) {
 		"the gaps may differ by no more than 3 mm. Evenly they stand 8.7 cm apart.", look(t, ButtonSpacing, uneven).Findings[0].Message)
 }
 
+// A finding points at what is to be corrected, and is an error only where a button
+// cannot be sewn on at all.
+func TestButtonSpacingPlaces(t *testing.T) {
+	const row = "[1.6, 10.2, 18.9, 27.6, 36.4]"
+	for _, c := range []struct {
+		name     string
+		change   []string
+		key, at  string
+		severity rules.Severity
+		message  string
+	}{
+		{"uneven", []string{row, "[1.6, 10.2, 18.5, 27.6, 36.4]"}, "even", "buttons", rules.Warning, ""},
+		{"none at the bust", []string{row, "[2.8, 14.3, 25.8, 37.3]"}, "bust", "buttons", rules.Warning, ""},
+		{"the last near the hem", []string{row, "[1.6, 10.95, 20.3, 29.6, 38.9]"}, "room", "buttons", rules.Warning, "lies 1.1 cm from its end"},
+		{"on the end", []string{row, "[1.6, 10.2, 18.9, 27.6, 40]"}, "room", "buttons", rules.Warning, "the last button of closure.front lies 0 mm from its end"},
+		{"beyond the end", []string{row, "[1.6, 10.2, 18.9, 27.6, 41.2]"}, "room", "buttons", rules.Error,
+			"the last button of closure.front lies 1.2 cm beyond the end of the edge, which is 40 cm long. Move it in, or lengthen the edge."},
+		{"beyond the end, whatever its size", []string{row, "[1.6, 10.2, 18.9, 27.6, 41.2]", "  diameter  = 2\n", ""}, "room", "buttons", rules.Error,
+			"the last button of closure.front lies 1.2 cm beyond the end of the edge, which is 40 cm long. Move it in, or lengthen the edge."},
+		{"beyond where it is closed", []string{"edges     = ", "to        = waist\n  edges     = ", row, "[1.6, 10.2, 18.9, 28.9]"}, "room", "buttons", rules.Error,
+			"the last button of closure.front lies 9 mm beyond the end of the closure, which is 28 cm long. Move it in, or lengthen the closure."},
+		{"too little past the centre", []string{"extension = 1.5", "extension = 1.2"}, "extension", "extension", rules.Warning, ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			src := change(t, buttonSpacingGood, c.change...)
+			for _, f := range look(t, ButtonSpacing, src).Findings {
+				if f.Key != c.key {
+					require.Equal(t, rules.Warning, f.Severity)
+					continue
+				}
+				require.Equal(t, c.severity, f.Severity)
+				require.Contains(t, f.Message, c.message)
+				line := strings.Split(src, "\n")[f.Place.Start.Line-1]
+				require.True(t, strings.HasPrefix(strings.TrimSpace(line), c.at+" "), line)
+				require.Equal(t, strings.Index(line, "= ")+3, f.Place.Start.Column)
+				return
+			}
+			require.Fail(t, "nothing found")
+		})
+	}
+}
+
 // Published: a button of 1 inch, a quarter of an inch thick, takes a buttonhole
 // of 1 1/4 inch (Buttonholes, 1999).
 func TestButtonhole(t *testing.T) {
