@@ -193,7 +193,8 @@ func (c *compiler) tell(diags hcl.Diagnostics) {
 	for _, d := range diags {
 		_, typed := d.Extra.(wrongType)
 		if d.Subject != nil && (typed || slices.Contains(typeFaults, d.Summary)) {
-			c.fault(*d.Subject, d.Detail, "%s", lowered(d.Summary))
+			summary, detail := plainly(d)
+			c.fault(*d.Subject, detail, "%s", summary)
 		}
 	}
 }

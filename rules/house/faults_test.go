@@ -42,6 +42,10 @@ func TestFaults(t *testing.T) {
 		{"has of a sum", "of = edge\nhas = edge.length + 1", `4:7 the name of a figure is meant here | For example: has = edge.finish.`},
 		{"loops too deep", "of = garment\nthat = length([for a in garment.layers : [for b in garment.layers : [for c in garment.layers : c.name]]]) > 3\nmessage = \"x\"", `4:69 for stands inside for more than 2 deep`},
 		{"a member called like a thing", "of = edge\nthat = length([for edge in garment.edges : edge.name]) > 3\nmessage = \"x\"", `4:15 edge means something else already; give the members another name`},
+		{"figure of a list", "of = garment\nthat = [for p in garment.pieces : p.area].area > 3\nmessage = \"x\"", `4:42 there is no figure of this name here | A list has no figures; go over its members with for, or name one of them.`},
+		{"for over a figure", "of = edge\nthat = sum([for x in edge.length : x]) > 3\nmessage = \"x\"", `4:22 for goes over a list, and this is none`},
+		{"a list in the message", "of = garment\nthat = length(garment.pieces) > 9\nmessage = \"x ${[for p in garment.pieces : p.name]}\"", `5:16 what stands in ${ } is to be a figure or text`},
+		{"a choice of two kinds", "of = edge\nthat = (edge.length > 3 ? [1] : \"x\") == 3\nmessage = \"x\"", `4:27 both answers of a choice are of one kind`},
 		{"splat", "of = garment\nthat = length(garment.sizes[*]) > 3\nmessage = \"x\"", `4:15 this cannot stand in a rule of the house`},
 		{"a measure of nothing", "of = garment\nthat = body > 3\nmessage = \"x\"", `4:8 a measure of the body is meant here | For example: body.waist_girth.`},
 	} {

@@ -91,7 +91,8 @@ func (r *run) value(p *part, thing model.Thing) (cty.Value, error) {
 	v, diags := p.expr.Value(r.ctx)
 	for _, d := range diags {
 		if d.Severity == hcl.DiagError {
-			return v, errors.New(strings.TrimSuffix(lowered(d.Summary), "."))
+			summary, _ := plainly(d)
+			return v, errors.New(summary)
 		}
 	}
 	return v, nil
