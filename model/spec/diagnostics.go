@@ -68,6 +68,7 @@ func (f *faults) sorted() []model.Diagnostic {
 		}
 		return strings.Compare(a.Summary, b.Summary)
 	})
+	list = once(list)
 	if len(list) > maxFaults {
 		list = list[:maxFaults]
 	}

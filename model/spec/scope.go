@@ -174,7 +174,8 @@ func (s *scope) measure(e *hclsyntax.ScopeTraversalExpr, name string) (float64, 
 	if s.lenient {
 		return math.NaN(), true
 	}
-	if s.tell("body." + name) {
+	// Where there is no body at all, that is one fault and not one a measure.
+	if (len(s.body) > 0 || s.who != "" || s.tell("body")) && s.tell("body."+name) {
 		known := sortedKeys(s.body)
 		detail := ""
 		switch near := nearest(name, known); {
@@ -184,6 +185,8 @@ func (s *scope) measure(e *hclsyntax.ScopeTraversalExpr, name string) (float64, 
 			detail = "The nearest measure stated is body." + near + "."
 		case len(s.body) == 0:
 			detail = "No body measures are stated: write a body block, or size blocks."
+		case len(known) > 0 && len(known) <= 16:
+			detail = "Stated are " + strings.Join(known, ", ") + "."
 		}
 		of := ""
 		if s.who != "" {
