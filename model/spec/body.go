@@ -100,22 +100,6 @@ func (s *scope) acrossAlong(e hclsyntax.Expression, want sense, across, along *f
 	}
 }
 
-// tape builds a fastener tape.
-func (s *scope) tape(b *block) *model.Tape {
-	t := &model.Tape{
-		Name:  b.name,
-		Kind:  s.choice(b.attr("kind"), "snap", "hook-and-eye"),
-		Pitch: s.length(b.attr("pitch"), above0),
-		Head:  s.length(b.attr("head"), atLeast0),
-		Clear: s.length(b.attr("clear"), atLeast0),
-		Place: place(b.header), Stated: b.stated(),
-	}
-	if e := b.attr("width_closed"); e != nil {
-		t.WidthClosed = s.lengths(e, atLeast0)
-	}
-	return t
-}
-
 // lengths reads a list of lengths, or a single one.
 func (s *scope) lengths(e hclsyntax.Expression, want sense) []float64 {
 	list := items(e)

@@ -211,3 +211,12 @@ func TestEdgesBetweenMarks(t *testing.T) {
 			result.Findings[0].Message)
 	})
 }
+
+// A tape that leaves no gap is at fault where it states its pitch.
+func TestTapeWithoutGapsPointsAtItsPitch(t *testing.T) {
+	src := taped(10, 9, 1.5, 50, 50)
+	f := look(t, TapeCut, src).Findings
+	require.Len(t, f, 1)
+	require.Equal(t, "  pitch = 10", strings.Split(src, "\n")[f[0].Place.Start.Line-1])
+	require.Equal(t, 11, f[0].Place.Start.Column)
+}

@@ -52,7 +52,7 @@ func tapeCut(p *rules.Pass, c *model.Closure) {
 		Related: []rules.Related{{Message: "the tape's pitch is stated here", Place: t.Place}},
 	}
 	if !t.CanBeCut() {
-		say.Place = t.Place
+		say.Place = t.Stated.Or("pitch", t.Place)
 		say.Related = []rules.Related{{Message: "this closure uses the tape", Place: c.Place}}
 		say.Message = func() string {
 			return fmt.Sprintf("tape.%s cannot be cut anywhere: at a pitch of %s, with %s of metal and %s clear on either side of a cut, "+
