@@ -101,18 +101,25 @@ const apartTolerance = 0.01
 // are laid together as closely as can be: the largest distance between points
 // at equal share of the length along. At is along the first walk.
 func (s SharedPart) Apart() (curve.Bound, error) {
-	a, err := s.A.Laid(s.FirstA, s.LastA)
+	a, b, over, err := s.laid()
 	if err != nil {
 		return curve.Bound{}, err
 	}
-	b, err := s.B.Laid(s.FirstB, s.LastB)
-	if err != nil {
-		return curve.Bound{}, err
-	}
-	over := TurnedOver(s.A.Runs[s.FirstA], s.B.Runs[s.FirstB])
 	bound := curve.Deviation(a, b.Move(curve.Fit(a, b, over)), apartTolerance)
 	bound.At += s.A.Runs[s.FirstA].Start
 	return bound, nil
+}
+
+// laid are the two lines, each as its pieces are sewn, and whether the second
+// must be turned over to lie on the first.
+func (s SharedPart) laid() (a, b *curve.Path, over bool, err error) {
+	if a, err = s.A.Laid(s.FirstA, s.LastA); err != nil {
+		return nil, nil, false, err
+	}
+	if b, err = s.B.Laid(s.FirstB, s.LastB); err != nil {
+		return nil, nil, false, err
+	}
+	return a, b, TurnedOver(s.A.Runs[s.FirstA], s.B.Runs[s.FirstB]), nil
 }
 
 // EndAngle is the angle of cloth, in degrees, at the walk's start or its end;

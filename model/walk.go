@@ -63,6 +63,13 @@ func (w *Walk) Place(at float64) (*Edge, float64) {
 	return r.Edge, r.Edge.Raw(r.Edge.Net(r.From) + step)
 }
 
+// PlaceIn is Place among some of the runs, from first to last: a place at the end
+// of the last is the end of its edge, and not the start of what follows.
+func (w *Walk) PlaceIn(first, last int, at float64) (*Edge, float64) {
+	part := &Walk{Runs: w.Runs[first : last+1]}
+	return part.Place(at)
+}
+
 // runAt is the run of the walk that a place falls on.
 func (w *Walk) runAt(at float64) Run {
 	i := len(w.Runs) - 1

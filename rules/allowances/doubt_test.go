@@ -1,8 +1,6 @@
 package allowances_test
 
 import (
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -10,7 +8,6 @@ import (
 
 	"understitch/rules"
 	"understitch/rules/allowances"
-	"understitch/rules/inspect"
 	"understitch/rules/ruletest"
 )
 
@@ -19,14 +16,7 @@ func matchIn(t *testing.T, house, src string) []rules.Finding {
 	t.Helper()
 	engine, err := rules.New([]*rules.Rule{&allowances.Match})
 	require.NoError(t, err)
-	dir := t.TempDir()
-	if house != "" {
-		require.NoError(t, os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(house), 0o600))
-	}
-	in := &inspect.Inspector{Engine: engine}
-	r := in.Source(t.Context(), filepath.Join(dir, "trial.garment.hcl"), []byte(src), inspect.Options{})
-	require.Empty(t, r.Diagnostics)
-	return r.Result.Findings
+	return ruletest.Found(t, engine, house, src)
 }
 
 // Which of two edges is to change, and to what, goes by the house and the
@@ -102,8 +92,8 @@ seam "shoulder" { join = [shell.front.shoulder, shell.back.shoulder] }`
 	src := shell(edges("front", "")+edges("back", "allowance = 1.5"), seams)
 	found := matchIn(t, "house \"trial\" { unit = \"cm\" }\nallowance \"default\" { width = 1.2 }\n", src)
 	require.Len(t, found, 1)
-	require.Contains(t, found[0].Message, "shell.back.side takes its 1.5 cm from shell.back, and so do 2 more edges that differ from what they lie on: "+
-		"correct it there, or take it out so that the house's hold.")
+	require.Contains(t, found[0].Message, "shell.back.side takes the figure from shell.back, and so do 2 more edges that differ from what they are laid on: "+
+		"correct it there (the house's for other edges is 1.2 cm), or take it out so that the house's hold.")
 	require.Equal(t, "set the allowance of shell.back to 1.2 cm", found[0].Mend.Title)
 	require.Equal(t, "1.2", found[0].Mend.Edits[0].Text)
 	require.Empty(t, matchIn(t, "house \"trial\" { unit = \"cm\" }\nallowance \"default\" { width = 1.2 }\n", ruletest.Mended(src, found[0].Mend)))

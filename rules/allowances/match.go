@@ -130,15 +130,19 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, gro
 		Key:   group[0].A.Address() + " on " + group[0].B.Address(),
 		Place: stated(wrong),
 		Message: func() string {
-			return fmt.Sprintf("%s carries an allowance of %s and %s, which it is laid on, %s: they differ by %s %s. %s",
-				wrong.Address(), p.Show(wrong.Allowance.Width), right.Address(), p.Show(right.Allowance.Width), p.Show(apart(worst)), where(p, along, group), d.says(p))
+			text := fmt.Sprintf("%s carries an allowance of %s and %s, which it is laid on, %s: they differ by %s %s. ",
+				wrong.Address(), p.Show(wrong.Allowance.Width), right.Address(), p.Show(right.Allowance.Width), p.Show(apart(worst)), where(p, along, group))
+			if len(shared) > 1 {
+				return text + takenFromPiece(d, len(shared)-1)
+			}
+			return text + d.says(p)
 		},
 		Related: d.laidOn(p),
 		Mend:    d.mend(p),
 	}
 	if differ && len(shared) > 1 {
 		r.pieces[wrong.Allowance.Place] = true
-		figureOfPiece(p, &say, d, shared)
+		say.Place, say.Mend = wrong.Allowance.Place, mendPiece(p, d, shared)
 	}
 	p.AtMost(apart(worst), "match", say)
 	return differ

@@ -26,32 +26,27 @@ func ofPiece(p *rules.Pass, d doubt) []*model.Edge {
 	return out
 }
 
-// figureOfPiece makes one finding of all the edges of a piece for which its one
-// figure is wrong.
-func figureOfPiece(p *rules.Pass, say *rules.Say, d doubt, edges []*model.Edge) {
-	piece, width := d.wrong.Piece.Address(), p.Show(d.wrong.Allowance.Width)
-	say.Place = d.wrong.Allowance.Place
-	first := say.Message
-	more := len(edges) - 1
-	say.Message = func() string {
-		return fmt.Sprintf("%s %s takes its %s from %s, and so %s on: correct it there, or take it out so that the house's hold.",
-			first(), d.wrong.Address(), width, piece, count(more))
+// takenFromPiece says that a figure of a piece is wrong for several of its edges.
+func takenFromPiece(d doubt, more int) string {
+	others := fmt.Sprintf("so do %d more edges that differ", more)
+	if more == 1 {
+		others = "so does one more edge that differs"
 	}
-	say.Mend = &rules.Mend{Title: fmt.Sprintf("take the allowance of %s out of %s, or correct it there", width, piece)}
-	for _, e := range edges {
-		if want := askedOf(p.Garment, e); !want.known() || !same(p, want.width, d.meant) {
-			return
-		}
-	}
-	say.Mend = &rules.Mend{
-		Title: fmt.Sprintf("set the allowance of %s to %s", piece, p.Show(d.meant)),
-		Edits: []rules.Edit{{Place: say.Place, Text: p.Garment.Unit.Bare(d.meant)}},
-	}
+	return fmt.Sprintf("%s takes the figure from %s, and %s from what they are laid on: correct it there (%s), or take it out so that the house's hold.",
+		d.wrong.Address(), d.wrong.Piece.Address(), others, d.why)
 }
 
-func count(more int) string {
-	if more == 1 {
-		return "does one more edge that differs from what it lies"
+// mendPiece sets a piece's figure to what all those edges are to carry; where
+// they are to carry several it is taken out.
+func mendPiece(p *rules.Pass, d doubt, edges []*model.Edge) *rules.Mend {
+	piece := d.wrong.Piece.Address()
+	for _, e := range edges {
+		if want := askedOf(p.Garment, e); !want.known() || !same(p, want.width, d.meant) {
+			return &rules.Mend{Title: fmt.Sprintf("take the allowance of %s out of %s, or correct it there", p.Show(d.wrong.Allowance.Width), piece)}
+		}
 	}
-	return fmt.Sprintf("do %d more edges that differ from what they lie", more)
+	return &rules.Mend{
+		Title: fmt.Sprintf("set the allowance of %s to %s", piece, p.Show(d.meant)),
+		Edits: []rules.Edit{{Place: d.wrong.Allowance.Place, Text: p.Garment.Unit.Bare(d.meant)}},
+	}
 }

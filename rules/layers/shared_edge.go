@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/rules"
@@ -41,6 +42,8 @@ var SharedEdge = &rules.Rule{
 			Text: "how far shared edges may stand off each other when laid together"},
 		{Name: "corner", Value: 2, Unit: rules.Degrees, Source: "common practice, no source",
 			Text: "how far the corners at the ends of shared edges, and where pieces meet along them, may differ"},
+		{Name: "line", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source: the width of a pencil line",
+			Text: "the place of a notch that lies further than this off its line is left to notch-on-line"},
 		{Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 			Text: "shapes over a dart whose legs differ by more than this are left to dart-legs"},
 	},
@@ -70,11 +73,11 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 	}
 	s := &sharing{Pass: p, share: share, outer: outer, inner: inner, longer: outer.Length - inner.Length,
 		joinFault: map[model.CrossingPair]bool{}}
+	pairs := model.PairCrossings(outer, inner, meetNear)
 	if share.Match != model.Eased {
-		s.length()
+		s.length(model.SharedParts(outer, inner, pairs, meetNear))
 	}
 	if share.Match == model.Identical {
-		pairs := model.PairCrossings(outer, inner, meetNear)
 		if len(outer.Crossings()) == len(inner.Crossings()) {
 			for _, pair := range pairs {
 				s.meeting(pair)
@@ -91,29 +94,50 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 	}
 }
 
-func (s *sharing) length() {
+// length judges the two sides in all; where both have their pieces meet at the
+// same places it tells which part of them it is that differs.
+func (s *sharing) length(parts []model.SharedPart) {
 	off := math.Abs(s.longer)
 	s.lengthFault = off > s.Limit("length")
 	say := rules.Say{Key: "length", Place: s.share.Inner[0].Place, Related: s.edges()}
+	odd := slices.DeleteFunc(parts, func(part model.SharedPart) bool {
+		a, b := part.Lengths()
+		return math.Abs(a-b) <= s.Limit("length")
+	})
+	oneOdd := len(odd) == 1 && len(s.outer.Runs)+len(s.inner.Runs) > 2
+	if oneOdd {
+		say.Place = s.innerPlace(s.inner.Runs[odd[0].FirstB].Edge)
+		say.Related = s.edgesOf(odd[0])
+	}
 	say.Message = func() string {
 		long, short := s.outer, s.inner
 		longSide, shortSide := s.share.Outer, s.share.Inner
 		if s.longer < 0 {
 			long, short, longSide, shortSide = short, long, shortSide, longSide
 		}
-		return fmt.Sprintf("%s is %s longer on %s (%s, %s) than on %s (%s, %s); no more than %s is allowed. "+
-			"Draft both from one line, or say by match how they are meant to differ.",
+		text := fmt.Sprintf("%s is %s longer on %s (%s, %s) than on %s (%s, %s); no more than %s is allowed. ",
 			s.share.Address(), s.Show(off), layerOf(long), model.SideText(longSide), s.Show(long.Length),
 			layerOf(short), model.SideText(shortSide), s.Show(short.Length), s.Show(s.Limit("length")))
+		if oneOdd {
+			a, b := odd[0].Lengths()
+			text += fmt.Sprintf("It lies in one part, %s of %s against %s of %s. ", s.partText(s.outer, odd[0].FirstA, odd[0].LastA), s.Show(a),
+				s.partText(s.inner, odd[0].FirstB, odd[0].LastB), s.Show(b))
+		}
+		return text + "Draft both from one line, or say by match how they are meant to differ."
 	}
 	s.AtMost(off, "length", say)
 }
 
 // edges are the places of all edges of the share.
 func (s *sharing) edges() []rules.Related {
+	return s.edgesOf(model.SharedPart{LastA: len(s.outer.Runs) - 1, LastB: len(s.inner.Runs) - 1})
+}
+
+// edgesOf are the places of the edges of one part.
+func (s *sharing) edgesOf(part model.SharedPart) []rules.Related {
 	var out []rules.Related
-	for _, w := range []*model.Walk{s.outer, s.inner} {
-		for _, r := range w.Runs {
+	for _, runs := range [][]model.Run{s.outer.Runs[part.FirstA : part.LastA+1], s.inner.Runs[part.FirstB : part.LastB+1]} {
+		for _, r := range runs {
 			out = append(out, rules.Related{
 				Message: fmt.Sprintf("%s is %s long here", r.Edge.Address(), s.Show(r.Length)), Place: r.Edge.Place,
 			})

@@ -25,7 +25,7 @@ func TestSharedEdgeMessages(t *testing.T) {
 	}{
 		{"length", []string{liningFront, front("length = 20.3", "length = 12", "length = 20", "length = 12", strap)},
 			"share.top is 3 mm longer on lining (lining.front.top and lining.back.top, 40.3 cm) than on shell (shell.front.top and " +
-				"shell.back.top, 40 cm); no more than 1 mm is allowed. Draft both from one line, or say by match how they are meant to differ."},
+				"shell.back.top, 40 cm); no more than 1 mm is allowed. It lies in one part, shell.front.top of 20 cm against lining.front.top of 20.3 cm. Draft both from one line, or say by match how they are meant to differ."},
 		{"a notch moved", []string{liningFront, front("length = 20", "length = 12", "length = 20", "length = 12", change(t, strap, "at = 8", "at = 8.5"))},
 			"lining.front.notch.strap lies 8.5 cm along share.top, and shell.front.notch.strap, which it is laid on, 8 cm: 5 mm off; " +
 				"no more than 1 mm is allowed. To follow shell, put lining.front.notch.strap at 8 cm along lining.front.top."},
@@ -63,4 +63,19 @@ func TestSharedEdgeMend(t *testing.T) {
 	result = look(t, SharedEdge, sized)
 	require.Len(t, result.Findings, 1)
 	require.Nil(t, result.Findings[0].Mend, "one figure may not serve every size")
+}
+
+// A notch that lies where no notch belongs is the one to move, on either layer;
+// one that lies off its line is left to the rule about that.
+func TestSharedNotchToMove(t *testing.T) {
+	// The shell's notch at the corner, in the first "strap" of the yoke.
+	src := change(t, yoke, "  piece \"front\" {\n    edge \"top\"    { line = [[0, 0], [20, 0]] }\n    edge \"side\"   { line = [[20, 0], [20, 12]] }\n    edge \"hem\"    { line = [[20, 12], [0, 12]] }\n    edge \"centre\" { line = [[0, 12], [0, 0]] }\n"+
+		strapAt8+"  piece \"back\"", "  piece \"front\" {\n    edge \"top\"    { line = [[0, 0], [20, 0]] }\n    edge \"side\"   { line = [[20, 0], [20, 12]] }\n    edge \"hem\"    { line = [[20, 12], [0, 12]] }\n    edge \"centre\" { line = [[0, 12], [0, 0]] }\n"+
+		change(t, strapAt8, "at = 8", "at = 0.8")+"  piece \"back\"")
+	found := look(t, SharedEdge, src).Findings
+	require.Len(t, found, 1)
+	require.Contains(t, found[0].Message, "To follow lining, put shell.front.notch.strap at 8 cm along shell.front.top.")
+	require.Equal(t, "8", found[0].Mend.Edits[0].Text)
+
+	require.Empty(t, look(t, SharedEdge, change(t, yoke, liningFront, change(t, liningFront, "at = 8", "point = [9, 0.3]"))).Findings)
 }

@@ -37,18 +37,24 @@ func (s *sharing) kinds(pair model.NotchPair) {
 
 // notch judges how far two paired notches are off each other.
 func (s *sharing) notch(pair model.NotchPair, pairs []model.NotchPair) {
-	outer, inner := pair.A.Notch, pair.B.Notch
+	if pair.A.Notch.OffLine(s.Limit("line")) || pair.B.Notch.OffLine(s.Limit("line")) {
+		return // notch-on-line tells where it belongs
+	}
 	off := math.Abs(s.notchOff(pair))
-	edge, at := s.inner.Place(s.counterpart(pair.A.At, false, pairs))
+	moved, kept, side := pair.B, pair.A, s.inner
+	if kept.Notch.Crowded() && !moved.Notch.Crowded() { // the outer's lies where no notch belongs
+		moved, kept, side = kept, moved, s.outer
+	}
+	edge, at := side.Place(s.counterpart(kept.At, side == s.outer, pairs))
 	say := rules.Say{
-		Key: "notch " + outer.Address(), Place: inner.Given,
-		Related: []rules.Related{{Message: fmt.Sprintf("%s lies %s along %s", outer.Address(), s.Show(pair.A.At), s.share.Address()), Place: outer.Given}},
-		Mend:    s.moved(inner, edge, at),
+		Key: "notch " + pair.A.Notch.Address(), Place: moved.Notch.Given,
+		Related: []rules.Related{{Message: fmt.Sprintf("%s lies %s along %s", kept.Notch.Address(), s.Show(kept.At), s.share.Address()), Place: kept.Notch.Given}},
+		Mend:    s.moved(moved.Notch, edge, at),
 	}
 	say.Message = func() string {
 		return fmt.Sprintf("%s lies %s along %s, and %s, which it is laid on, %s: %s off; no more than %s is allowed. "+
-			"To follow %s, put %s at %s along %s.", inner.Address(), s.Show(pair.B.At), s.share.Address(), outer.Address(),
-			s.Show(pair.A.At), s.Show(off), s.Show(s.Limit("length")), layerOf(s.outer), inner.Address(), s.Show(at), edge.Address())
+			"To follow %s, put %s at %s along %s.", moved.Notch.Address(), s.Show(moved.At), s.share.Address(), kept.Notch.Address(),
+			s.Show(kept.At), s.Show(off), s.Show(s.Limit("length")), kept.Notch.Piece.Layer.Address(), moved.Notch.Address(), s.Show(at), edge.Address())
 	}
 	s.AtMost(off, "length", say)
 }

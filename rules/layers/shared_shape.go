@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/curve"
 	"understitch/rules"
 )
 
@@ -48,18 +49,8 @@ func (s *sharing) shape(part model.SharedPart) bool {
 		s.Cannot(err, say)
 		return true // a corner between drawn edges can still be judged
 	}
-	for _, e := range []*model.Edge{outer, inner} {
-		say.Related = append(say.Related, rules.Related{Message: e.Address() + " is drawn here", Place: e.Place})
-	}
-	say.Message = func() string {
-		e, at := s.outer.Place(bound.At)
-		where := fmt.Sprintf("at %s along %s", s.Show(at), e.Address())
-		if s.Show(at) == s.Show(0) {
-			where = "at the start of " + e.Address()
-		}
-		return fmt.Sprintf("%s and %s are not of one shape: laid on each other they stand %s apart, most %s; "+
-			"no more than %s is allowed. Draft both from one line.", s.partText(s.outer, part.FirstA, part.LastA),
-			s.partText(s.inner, part.FirstB, part.LastB), s.Show(bound.High), where, s.Show(s.Limit("shape")))
+	if bound.High > s.Limit("shape") {
+		s.parts(part, bound, &say)
 	}
 	s.AtMost(bound.High, "shape", say)
 	return bound.High <= s.Limit("shape")
@@ -94,6 +85,39 @@ func lameDart(e *model.Edge, most float64) bool {
 		}
 	}
 	return false
+}
+
+// parts says where the lines of a part differ: the place at which they stand
+// furthest apart when they are laid together by their ends, as on the table.
+func (s *sharing) parts(part model.SharedPart, bound curve.Bound, say *rules.Say) {
+	parting, err := part.Parting(s.Limit("shape") / 2)
+	if err != nil {
+		return
+	}
+	outer, at := s.outer.PlaceIn(part.FirstA, part.LastA, parting.At)
+	length, other := part.Lengths()
+	inner, _ := s.inner.PlaceIn(part.FirstB, part.LastB, s.inner.Runs[part.FirstB].Start+(parting.At-s.outer.Runs[part.FirstA].Start)*other/length)
+	say.Place = s.innerPlace(inner)
+	say.Related = []rules.Related{
+		{Message: outer.Address() + " is drawn here", Place: outer.Place},
+		{Message: inner.Address() + " is drawn here", Place: inner.Place},
+	}
+	say.Message = func() string {
+		return fmt.Sprintf("%s and %s are not of one shape: laid on each other as closely as they can be, they still stand %s apart; "+
+			"no more than %s is allowed. %s they part most, by %s, %s. Draft both from one line.",
+			s.partText(s.outer, part.FirstA, part.LastA), s.partText(s.inner, part.FirstB, part.LastB), s.Show(bound.High), s.Show(s.Limit("shape")),
+			laidBy(parting.By), s.Show(parting.Apart), placeOn(s.Pass, outer, at))
+	}
+}
+
+func laidBy(by model.LaidBy) string {
+	switch by {
+	case model.ByStart:
+		return "With the starts laid together and as much as goes with them"
+	case model.ByEnd:
+		return "With the ends laid together and as much as goes with them"
+	}
+	return "With both ends laid together"
 }
 
 func (s *sharing) partText(w *model.Walk, first, last int) string {

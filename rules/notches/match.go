@@ -34,6 +34,7 @@ var Match = rules.Rule{
 	},
 	Limits: append(rules.Steps(1.5, 3, rules.Millimetres, "how far a notch may lie from where its partner is", "common practice (1 to 2 mm), no source"),
 		rules.Limit{Name: "join", Value: 10, Unit: rules.Millimetres, Text: "a notch without a partner is taken to be meant for a join of two pieces no further off than this", Source: "common practice, no source"},
+		rules.Limit{Name: "line", Value: 0.5, Unit: rules.Millimetres, Text: "the place of a notch that lies further than this off its line is left to notch-on-line", Source: "common practice, no source: the width of a pencil line"},
 		rules.Limit{Name: "end", Value: 1, Unit: rules.Millimetres, Text: "a notch as near as this to the end of a seam needs no partner", Source: "common practice, no source"},
 	),
 	Each: rules.Joins(match),
@@ -58,6 +59,10 @@ func match(p *rules.Pass, j *model.Join) {
 		if pair.A.Notch == pair.B.Notch {
 			continue // the halves of a mirrored pair
 		}
+		if pair.A.Notch.OffLine(p.Limit("line")) || pair.B.Notch.OffLine(p.Limit("line")) {
+			kind(p, pair)
+			continue // notch-on-line tells where it belongs
+		}
 		place(p, sides, pair)
 		kind(p, pair)
 	}
@@ -70,10 +75,11 @@ func match(p *rules.Pass, j *model.Join) {
 }
 
 // place judges where the two notches of a pair lie. The one that was put there
-// by hand is named for moving, rather than one that follows a level.
+// by hand is named for moving, rather than one that follows a level; else the one
+// that lies where no notch belongs.
 func place(p *rules.Pass, sides [2]side, pair model.NotchPair) {
 	own, other, at, partner := sides[1], sides[0], pair.B, pair.A
-	if pair.B.Notch.Level != nil && pair.A.Notch.Level == nil {
+	if firstMoves(pair.A.Notch, pair.B.Notch) {
 		own, other, at, partner = other, own, partner, at
 	}
 	off := model.Misplaced(at.At-partner.At, own.longer)
@@ -87,11 +93,23 @@ func place(p *rules.Pass, sides [2]side, pair model.NotchPair) {
 			if d := math.Abs(own.longer); d > p.Limit("warn") {
 				text += fmt.Sprintf("; the %s by which the sides differ does not explain %s of it", p.Show(d), p.Show(math.Abs(off)))
 			}
-			return text + fmt.Sprintf(". Move it to %s along %s.", p.Show(along), edge.Address())
+			text += fmt.Sprintf(". Move it to %s along %s", p.Show(along), edge.Address())
+			if back, at := other.walk.Place(partner.At + off); partner.Notch.Level == nil {
+				text += fmt.Sprintf(", or the other to %s along %s", p.Show(at), back.Address())
+			}
+			return text + "."
 		},
 		Related: []rules.Related{{Message: "its partner", Place: partner.Notch.Given}},
 		Mend:    move(p, at.Notch, edge, along),
 	})
+}
+
+// firstMoves reports whether the first of two notches is the one to move.
+func firstMoves(a, b *model.Notch) bool {
+	if (a.Level == nil) != (b.Level == nil) {
+		return a.Level == nil
+	}
+	return a.Crowded() && !b.Crowded()
 }
 
 // start names where a walk begins.

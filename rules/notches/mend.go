@@ -13,7 +13,7 @@ import (
 // the notch may be right, and the line wrong.
 func move(p *rules.Pass, n *model.Notch, edge *model.Edge, along float64) *rules.Mend {
 	m := &rules.Mend{Title: fmt.Sprintf("move %s to %s along %s", n.Address(), p.Show(along), edge.Address())}
-	if edge != n.On {
+	if edge != n.On || len(p.Garment.Sizes) > 0 { // one figure may not serve every size
 		return m
 	}
 	unit := p.Garment.Unit

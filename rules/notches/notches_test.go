@@ -1,6 +1,7 @@
 package notches_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -21,7 +22,9 @@ func TestOnLine(t *testing.T) {
 		{"on it", notch("a", "point = [20, 18]"), ""},
 		{"within a pencil line", notch("a", "point = [20.04, 18]"), ""},
 		{"off it", notch("a", "point = [20.3, 18.1] # want notch-on-line error 3.0mm"), "[20, 18.1]"},
-		{"past the end", notch("a", "at = 40.5 # want notch-on-line error 5mm"), "40"},
+		{"past the end", notch("a", "at = 40.5 # want notch-on-line error 5mm"), "38.7"},
+		{"beside a corner", notch("a", "point = [20.3, 0.4] # want notch-on-line error 3.0mm"), "[20, 1.3]"},
+		{"beside another notch", notch("b", "at = 30") + notch("a", "point = [20.3, 30.2] # want notch-on-line error 3.0mm"), "[20, 31.3]"},
 		{"at the end", notch("a", "at = 40"), ""},
 		{"at the start", notch("a", "at = 0"), ""},
 		{"on a level", notch("a", "level = waist"), ""},
@@ -33,6 +36,8 @@ func TestOnLine(t *testing.T) {
 				require.Equal(t, 1, r.Result.Passed)
 				return
 			}
+			mended := ruletest.Mended(string(r.Source), r.Result.Findings[0].Mend)
+			require.Empty(t, ruletest.Spec(t, &notches.Spacing, strings.ReplaceAll(mended, "# want notch-on-line", "#")).Result.Findings)
 			require.Equal(t, c.edit, r.Result.Findings[0].Mend.Edits[0].Text)
 			mendedIsSilent(t, r)
 		})

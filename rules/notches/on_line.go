@@ -24,13 +24,14 @@ var OnLine = rules.Rule{
 		Why: "After a fitting the line moves and the notch stays where it was. It is then cut into the garment, or falls outside it, and marks no " +
 			"place of the seam any more.",
 		How: "Of a notch given by a point, the distance from that point to the nearest place on its edge is measured. One given by at may not lie " +
-			"further along than the edge is long. One given by a level needs an edge that the level crosses. The nearest place on the line is " +
-			"proposed.",
+			"further along than the edge is long. One given by a level needs an edge that the level crosses. Proposed is the place on the line at " +
+			"the level that the notch marks; else the one where it meets its partner; else the nearest that keeps clear of corners, darts and other notches.",
 		Fix: "Move the notch to the place given. Then look whether its partner still meets it.",
 		Bad: onLineBad, Good: onLineGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "off", Value: 0.5, Unit: rules.Millimetres, Text: "how far a notch may lie off its line", Source: "common practice, no source: the width of a pencil line"},
+		{Name: "clear", Value: 12.7, Unit: rules.Millimetres, Text: "how far from corners, darts and other notches the place is that is proposed, as notch-spacing asks", Source: "as notch-spacing: Pop quiz: notching challenge, fashion-incubator.com"},
 	},
 	Each: rules.Notches(onLine),
 }
@@ -47,13 +48,12 @@ func onLine(p *rules.Pass, n *model.Notch) {
 	case err != nil:
 		p.Cannot(err, rules.Say{Place: n.Given})
 	case n.ByPoint:
+		to := placeFor(p, n, along)
 		say.Message = func() string {
-			at := n.On.Path.At(along)
-			unit := p.Garment.Unit
-			return fmt.Sprintf("%s lies %s off %s as it is now; no more than %s is allowed. The nearest place on the line is %s along it, at [%s, %s].",
-				n.Address(), p.Show(off), n.On.Address(), p.Show(p.Limit("off")), p.Show(along), unit.Bare(at.X), unit.Bare(at.Y))
+			return fmt.Sprintf("%s lies %s off %s as it is now; no more than %s is allowed. %s",
+				n.Address(), p.Show(off), n.On.Address(), p.Show(p.Limit("off")), to.says(p, n))
 		}
-		say.Mend = move(p, n, n.On, along)
+		say.Mend = move(p, n, n.On, to.along)
 		p.AtMost(off, "off", say)
 	case model.Known(n.At):
 		inside(p, n, say)
@@ -69,10 +69,12 @@ func inside(p *rules.Pass, n *model.Notch, say rules.Say) {
 	if beyond < 0 {
 		nearest = 0
 	}
+	to := placeFor(p, n, nearest)
 	say.Message = func() string {
-		return fmt.Sprintf("%s is to lie %s along %s, which is %s long: it is %s beyond its end. Give it a place on the edge.",
+		text := fmt.Sprintf("%s is to lie %s along %s, which is %s long: it is %s beyond its end. ",
 			n.Address(), p.Show(n.At), n.On.Address(), p.Show(length), p.Show(max(beyond, -beyond)))
+		return text + to.says(p, n)
 	}
-	say.Mend = move(p, n, n.On, nearest)
+	say.Mend = move(p, n, n.On, to.along)
 	p.AtMost(max(beyond, -beyond), "off", say)
 }

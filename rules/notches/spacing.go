@@ -3,6 +3,8 @@ package notches
 import (
 	_ "embed"
 	"fmt"
+	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/rules"
@@ -31,6 +33,8 @@ var Spacing = rules.Rule{
 	},
 	Limits: []rules.Limit{
 		{Name: "clear", Value: 12.7, Unit: rules.Millimetres, Text: "how far a notch must be from a corner, a dart's mouth or another notch", Source: "Pop quiz: notching challenge, fashion-incubator.com: 1/2 in between notches that are to be told apart; for corners and darts common practice, no source"},
+		{Name: "line", Value: 0.5, Unit: rules.Millimetres, Text: "a notch that lies further than this off its line is left to notch-on-line", Source: "common practice, no source: the width of a pencil line"},
+		{Name: "match", Value: 3, Unit: rules.Millimetres, Text: "a notch that misses its partner by more than this, and would be clear where it meets it, is left to notch-match or shared-edge", Source: "common practice, no source"},
 	},
 	Each: rules.Notches(spacing),
 }
@@ -38,8 +42,8 @@ var Spacing = rules.Rule{
 func spacing(p *rules.Pass, n *model.Notch) {
 	p.NothingHere()
 	near, err := n.Room()
-	if err != nil {
-		return // notch-on-line reports it
+	if err != nil || n.OffLine(p.Limit("line")) || misplaced(p, n) {
+		return // notch-on-line reports it, or the rule that finds it off its partner
 	}
 	for _, r := range near {
 		say := rules.Say{Place: n.Given}
@@ -57,11 +61,35 @@ func spacing(p *rules.Pass, n *model.Notch) {
 		}
 		say.Message = func() string {
 			if r.Dart != nil && r.Apart == 0 {
-				return fmt.Sprintf("%s lies in the mouth of %s and is folded away with it. Move it at least %s clear of the mouth.", n.Address(), r.Dart.Address(), p.Show(p.Limit("clear")))
+				return fmt.Sprintf("%s lies in the mouth of %s and is folded away with it. Move it at least %s clear of the mouth%s.", n.Address(), r.Dart.Address(), p.Show(p.Limit("clear")), withPartners(p, n))
 			}
-			return fmt.Sprintf("%s lies %s from %s; it must be %s clear of it. Move it, and its partner on the other side.",
-				n.Address(), p.Show(r.Apart), what, p.Show(p.Limit("clear")))
+			return fmt.Sprintf("%s lies %s from %s; it must be %s clear of it. Move it%s.",
+				n.Address(), p.Show(r.Apart), what, p.Show(p.Limit("clear")), withPartners(p, n))
 		}
 		p.AtLeast(r.Apart, p.Limit("clear"), say)
 	}
+}
+
+// misplaced reports whether a notch misses its partner and would keep clear where
+// it meets it: then it lies too close because it lies in the wrong place.
+func misplaced(p *rules.Pass, n *model.Notch) bool {
+	return slices.ContainsFunc(p.Garment.Meetings(n), func(m model.NotchMeeting) bool {
+		clear, ok := n.ClearPlace(m.Along, p.Limit("clear"))
+		return math.Abs(m.Off) > p.Limit("match") && model.Known(m.Along) && ok && clear == m.Along
+	})
+}
+
+// withPartners names the notches that must be moved along with a notch; nothing
+// where it has none.
+func withPartners(p *rules.Pass, n *model.Notch) string {
+	var names []string
+	for _, m := range p.Garment.Meetings(n) {
+		if name := m.Partner.Address(); !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return ", and " + model.Listed(names) + " with it"
 }

@@ -79,10 +79,28 @@ func Check(t *testing.T, engine *rules.Engine, name, src string) *inspect.Report
 // CheckIn inspects a spec as if it stood in a folder.
 func CheckIn(t *testing.T, engine *rules.Engine, dir, name, src string) *inspect.Report {
 	t.Helper()
-	in := &inspect.Inspector{Engine: engine}
-	report := in.Source(t.Context(), filepath.Join(dir, name), []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
+	report := inspected(t, engine, dir, name, src)
 	Compare(t, report, src)
 	return report
+}
+
+// Found are the findings in a spec, under the house that is given as text; ""
+// for none.
+func Found(t *testing.T, engine *rules.Engine, house, src string) []rules.Finding {
+	t.Helper()
+	dir := noHouse
+	if house != "" {
+		dir = t.TempDir()
+		require.NoError(t, os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(house), 0o600))
+	}
+	report := inspected(t, engine, dir, "test.garment.hcl", src)
+	require.Empty(t, report.Diagnostics, "the spec cannot be read")
+	return report.Result.Findings
+}
+
+func inspected(t *testing.T, engine *rules.Engine, dir, name, src string) *inspect.Report {
+	in := &inspect.Inspector{Engine: engine}
+	return in.Source(t.Context(), filepath.Join(dir, name), []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
 }
 
 // Compare holds a report against the wants in its spec.
