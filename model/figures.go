@@ -41,7 +41,6 @@ type (
 		uses     map[*Edge][]Use
 		apart    map[*Edge]float64
 		laidOn   map[*Edge][]*Edge
-		laying   map[*Edge]*laying
 		meetings map[*Notch][]NotchMeeting
 	}
 	pieceFigures struct {

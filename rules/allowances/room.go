@@ -104,15 +104,11 @@ func turn(p *rules.Pass, e *model.Edge, at, radius float64) {
 func cutLine(p *rules.Pass, piece *model.Piece, tight map[int]bool) {
 	say := rules.Say{Key: "cut line"}
 	crossings, err := piece.CutLineCrossings()
-	if _, open := piece.CutLine(); open != nil {
+	if err != nil {
 		say.Message = func() string {
-			return fmt.Sprintf("the cut line of %s does not close: %s. Give one of them a narrower allowance, or draw their corner less sharp.", piece.Address(), open)
+			return fmt.Sprintf("the cut line of %s does not close: %s. Give one of them a narrower allowance, or draw their corner less sharp.", piece.Address(), err)
 		}
 		p.Fault(say)
-		return
-	}
-	if err != nil {
-		p.Cannot(err, say)
 		return
 	}
 	for _, c := range crossings {
