@@ -31,7 +31,6 @@ func Rules() []*rules.Rule {
 		&seams.Walk,
 		&seams.True,
 		&seams.EaseSide,
-		&seams.GrainMatch,
 		&seams.DartLegs,
 		&seams.FoldStraight,
 		&seams.EdgeUnused,
@@ -65,6 +64,7 @@ func Rules() []*rules.Rule {
 		&draft.OutlineCrossing,
 		&draft.AlterationPartner,
 		&draft.MirrorPair,
+		&draft.GrainMatch,
 		&draft.SizeStep,
 		&draft.UnitSlip,
 

@@ -29,3 +29,18 @@ func TestRules(t *testing.T) {
 	list[0] = nil
 	require.NotNil(t, Rules()[0])
 }
+
+// The families stand together, in the order in which a cutter meets them.
+func TestFamilies(t *testing.T) {
+	var families []string
+	of := map[string]string{}
+	for _, r := range Rules() {
+		of[r.Name] = r.Family
+		if n := len(families); n == 0 || families[n-1] != r.Family {
+			families = append(families, r.Family)
+		}
+	}
+	require.Equal(t, []string{"layers", "seams", "notches", "allowances", "closures", "body", "draft", "waivers"}, families)
+	require.Equal(t, "draft", of["grain-match"])
+	require.Equal(t, "body", of["body-ease"])
+}

@@ -18,7 +18,7 @@ var bodyEaseGood string
 // BodyEase checks each layer's girths against the body.
 var BodyEase = &rules.Rule{
 	Name:     "body-ease",
-	Family:   "fit",
+	Family:   "body",
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "Each layer measures round as much more or less than the body as was asked for",

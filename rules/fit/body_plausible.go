@@ -19,7 +19,7 @@ var bodyPlausibleGood string
 // BodyPlausible checks that the wearer's measures can belong to one body.
 var BodyPlausible = &rules.Rule{
 	Name:     "body-plausible",
-	Family:   "fit",
+	Family:   "body",
 	Severity: rules.Note,
 	Doc: rules.Doc{
 		Title: "The wearer's measures belong to one body",

@@ -17,7 +17,7 @@ var boneLengthGood string
 // BoneLength checks that bones are shorter than their channels.
 var BoneLength = &rules.Rule{
 	Name:     "bone-length",
-	Family:   "fit",
+	Family:   "body",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "A bone is shorter than its channel, by a little at each end",

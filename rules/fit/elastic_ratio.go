@@ -19,7 +19,7 @@ var elasticRatioGood string
 // asked for.
 var ElasticRatio = &rules.Rule{
 	Name:     "elastic-ratio",
-	Family:   "fit",
+	Family:   "body",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "An elastic is as long, for its edge, as was asked for",

@@ -19,7 +19,7 @@ var tapeMeasureGood string
 // TapeMeasure checks that a tape run over the pattern suits the body.
 var TapeMeasure = &rules.Rule{
 	Name:     "tape-measure",
-	Family:   "fit",
+	Family:   "body",
 	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "A tape run over the pattern, with what closes it counted in, is as long as the body asks",

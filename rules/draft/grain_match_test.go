@@ -1,12 +1,12 @@
-package seams_test
+package draft_test
 
 import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
+	"understitch/rules/draft"
 	"understitch/rules/ruletest"
-	"understitch/rules/seams"
 )
 
 // The turn of 10 in 100 is atan(0.1), 5.711°.
@@ -23,6 +23,9 @@ func TestGrainMatch(t *testing.T) {
 	const upright, leaning = "grain = [[5, 0], [5, 100]]", "grain = [[5, 0], [15, 100]]"
 	const want = " # want grain-match warning 5.71deg"
 	const side = `seam "side" { join = [shell.front.right, shell.back.left] }`
+	shell := func(pieces, rest string) string {
+		return "garment \"trial\" { unit = \"cm\" }\nlevel \"waist\" { y = 20 }\nlayer \"shell\" {\n  side = \"outer\"\n" + pieces + "}\n" + rest
+	}
 	for _, c := range []struct {
 		name, pieces, rest string
 		passed             int
@@ -44,7 +47,7 @@ seam "round" { join = [shell.back.right, shell.front.left] }`, 1},
 			`seam "yoke" { join = [shell.front.low, shell.back.top] }`, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := ruletest.Spec(t, &seams.GrainMatch, shell(c.pieces, c.rest))
+			r := ruletest.Spec(t, &draft.GrainMatch, shell(c.pieces, c.rest))
 			require.Empty(t, r.Result.NotPossible)
 			require.Equal(t, c.passed, r.Result.Passed)
 		})

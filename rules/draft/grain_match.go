@@ -1,4 +1,4 @@
-package seams
+package draft
 
 import (
 	_ "embed"
@@ -17,7 +17,7 @@ var grainMatchGood string
 // GrainMatch checks that pieces which are sewn to each other agree in grain.
 var GrainMatch = rules.Rule{
 	Name:     "grain-match",
-	Family:   "seams",
+	Family:   "draft",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
 		Title: "Pieces that are sewn to each other agree in grain",
