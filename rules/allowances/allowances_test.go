@@ -68,6 +68,7 @@ func TestClosure(t *testing.T) {
 		{"room enough", "2", "2.5", ""},
 		{"one side short of the least", "2", "1.5 # want allowance-closure error 15mm", ""},
 		{"both short", "1 # want allowance-closure error 10mm", "1.5 # want allowance-closure error 15mm", ""},
+		{"both short alike, for which the closure's one figure is enough", "2 # want allowance-closure error 20mm", "2", "allowance = 3"},
 		{"the closure states that less will do", "1", "1", "allowance = 1"},
 		{"the closure states that it needs more", "2 # want allowance-closure error 20mm", "3", "allowance = 3"},
 	} {

@@ -38,6 +38,7 @@ var Closure = rules.Rule{
 
 func closure(p *rules.Pass, c *model.Closure) {
 	needed := need(p.Garment, c, p.Limit("least"))
+	alike := c.Edges[0].Edge != c.Edges[1].Edge && c.Edges[0].Edge.Allowance.Width == c.Edges[1].Edge.Allowance.Width
 	for i, s := range c.Edges {
 		e := s.Edge
 		if i == 1 && e == c.Edges[0].Edge {
@@ -48,15 +49,31 @@ func closure(p *rules.Pass, c *model.Closure) {
 			p.Cannot(unstated(e), rules.Say{Key: e.Address(), Place: e.Place})
 			continue
 		}
+		other := c.Edges[1-i].Edge
+		if i == 1 && alike && width < needed-p.Limit("short") {
+			return // told with the first: what the closure needs is one figure
+		}
 		p.Within(width, model.AnyFrom(needed), "short", rules.Say{
 			Key:   e.Address(),
 			Place: stated(e),
 			Message: func() string {
-				return fmt.Sprintf("%s carries an allowance of %s, and %s needs %s to be sewn to it. Widen it by %s.",
-					e.Address(), p.Show(width), c.Address(), p.Show(needed), p.Show(needed-width))
+				who, carries, widen := e.Address(), "carries", "it"
+				if alike {
+					who, carries, widen = e.Address()+" and "+other.Address(), "carry", "both"
+				}
+				return fmt.Sprintf("%s %s an allowance of %s, and %s needs %s to be sewn to it. Widen %s by %s.",
+					who, carries, p.Show(width), c.Address(), p.Show(needed), widen, p.Show(needed-width))
 			},
 			Related: []rules.Related{{Message: "the closure", Place: c.Place}},
-			Mend:    set(p, e, needed),
+			Mend:    widened(p, needed, alike, e, other),
 		})
 	}
+}
+
+// widened gives an edge, or both edges of a closure, the allowance it needs.
+func widened(p *rules.Pass, needed float64, both bool, e, other *model.Edge) *rules.Mend {
+	if both {
+		return setBoth(p, e, other, needed)
+	}
+	return set(p, e, needed)
 }

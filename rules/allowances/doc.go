@@ -45,6 +45,16 @@ func set(p *rules.Pass, e *model.Edge, width float64) *rules.Mend {
 	return m
 }
 
+// setBoth is the correction that gives two edges one allowance. It rewrites their
+// figures where both state one of their own.
+func setBoth(p *rules.Pass, a, b *model.Edge, width float64) *rules.Mend {
+	m := &rules.Mend{Title: fmt.Sprintf("give %s and %s an allowance of %s", a.Address(), b.Address(), p.Show(width))}
+	if first, second := set(p, a, width), set(p, b, width); len(first.Edits) > 0 && len(second.Edits) > 0 {
+		m.Edits = append(first.Edits, second.Edits...)
+	}
+	return m
+}
+
 // ofWrongUnit reports whether a width can be no allowance: unit-slip, whose
 // limits these are, reports it.
 func ofWrongUnit(width float64) bool { return width > 0 && (width < 2 || width > 100) }

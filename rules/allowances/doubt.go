@@ -216,12 +216,7 @@ func (d doubt) mend(p *rules.Pass) *rules.Mend {
 		return &rules.Mend{Title: fmt.Sprintf("give %s and %s one allowance: %s or %s", d.wrong.Address(), d.right.Address(),
 			p.Show(d.wrong.Allowance.Width), p.Show(d.right.Allowance.Width))}
 	case d.both:
-		first, second := set(p, d.wrong, d.meant), set(p, d.right, d.meant)
-		m := &rules.Mend{Title: fmt.Sprintf("give %s and %s an allowance of %s", d.wrong.Address(), d.right.Address(), p.Show(d.meant))}
-		if len(first.Edits) > 0 && len(second.Edits) > 0 {
-			m.Edits = append(first.Edits, second.Edits...)
-		}
-		return m
+		return setBoth(p, d.wrong, d.right, d.meant)
 	}
 	return set(p, d.wrong, d.meant)
 }
