@@ -75,11 +75,11 @@ func TestPageInABrowser(t *testing.T) {
 		require.Equal(t, "true", eval[string](t, b, `document.activeElement.getAttribute('aria-current')`))
 		b.do(t, chromedp.Focus(chromedp.CSS(`figure g.found[data-number="1"]`)), chromedp.KeyEvent("\r"))
 		require.Equal(t, "1", eval[string](t, b, `document.querySelector('.finding.picked').dataset.number`))
-		before := eval[float64](t, b, `document.querySelector('figure svg').getBoundingClientRect().width`)
+		before := eval[float64](t, b, `document.querySelector('figure path.cut').getBoundingClientRect().width`)
 		b.do(t, chromedp.KeyEvent("+"))
-		require.Greater(t, eval[float64](t, b, `document.querySelector('figure svg').getBoundingClientRect().width`), 1.4*before)
+		require.Greater(t, eval[float64](t, b, `document.querySelector('figure path.cut').getBoundingClientRect().width`), 1.4*before)
 		b.do(t, chromedp.KeyEvent("0"))
-		require.InDelta(t, before, eval[float64](t, b, `document.querySelector('figure svg').getBoundingClientRect().width`), 1)
+		require.InDelta(t, before, eval[float64](t, b, `document.querySelector('figure path.cut').getBoundingClientRect().width`), 1)
 	})
 	t.Run("another size is another drawing", func(t *testing.T) {
 		const line = `document.querySelector('figure path.stitch').getAttribute('d')`

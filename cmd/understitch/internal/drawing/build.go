@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 
@@ -9,9 +10,43 @@ import (
 	"understitch/model/curve"
 )
 
-// Of draws a garment, with findings where they are.
+// Of draws a garment, with findings where they are. Where panels may take only
+// so much room across, those that their words make wider are drawn again with
+// their cloth smaller.
 func Of(g *model.Garment, findings []Finding, o Options) *Sheet {
-	s := &Sheet{Title: cmp.Or(g.Title, g.Name), Name: g.Name, Size: g.Size}
+	const tries = 4
+	cloth := map[string]float64{}
+	for try := 1; ; try++ {
+		d := &drawer{g: g, o: o, cloth: cloth}
+		s := d.sheet(findings)
+		if o.Wide == 0 || o.Point > 0 || try == tries || !d.narrow(s) {
+			return s
+		}
+	}
+}
+
+// narrow notes by how much the cloth of panels that are too wide must give way,
+// and tells whether any is.
+func (d *drawer) narrow(s *Sheet) bool {
+	any := false
+	for _, p := range s.Panels {
+		over := p.Box.Width()/p.Point - d.o.Wide
+		if p.Missing != "" || over <= 0.5 {
+			continue
+		}
+		is := p.Box.Width()/p.Point - p.Beside[0] - p.Beside[1]
+		if less := max(is-over, leastCloth); less < is {
+			d.cloth[p.key()], any = less, true
+		}
+	}
+	return any
+}
+
+func (p *Panel) key() string { return fmt.Sprint(p.Kind, " ", p.Subject) }
+
+func (d *drawer) sheet(findings []Finding) *Sheet {
+	g := d.g
+	s := &Sheet{Title: cmp.Or(g.Title, g.Name), Name: g.Name, Size: g.Size, Findings: findings}
 	for _, l := range g.LayersInward() {
 		layer := Layer{Name: l.Name, Side: l.Side}
 		if l.Fabric != nil {
@@ -19,7 +54,6 @@ func Of(g *model.Garment, findings []Finding, o Options) *Sheet {
 		}
 		s.Layers = append(s.Layers, layer)
 	}
-	d := &drawer{g: g, o: o}
 	nested := map[*model.Piece]bool{}
 	for _, n := range g.Nests {
 		d.nest(n)
@@ -54,6 +88,7 @@ func Of(g *model.Garment, findings []Finding, o Options) *Sheet {
 type drawer struct {
 	g      *model.Garment
 	o      Options
+	cloth  map[string]float64 // points that the cloth of a panel may take across, where its words need more room
 	boards []*board
 }
 
@@ -62,8 +97,11 @@ type board struct {
 	*Panel
 	room   curve.Box // what the pieces take up, without words
 	spots  map[string]spot
-	tagged []curve.Point // where tags are already
 	anchor map[string]int
+	folds  []foldWord
+	names  []pieceWord
+	grows  bool    // a page draws the cloth larger and the words not
+	under  float64 // points that a renderer needs under a name for more words
 }
 
 // spot is a place on a board that a finding can be pinned to.
@@ -74,17 +112,17 @@ type spot struct {
 	told     bool        // the figure stands there already
 }
 
-// Sizes of panels in points: what the cloth takes at most, and the margins that
-// words and tags need beside it.
+// Sizes of panels in points: what the cloth takes at most, and the margins about
+// it; where words and tags need more, they get it.
 const (
 	clothWide, clothHigh = 270.0, 520.0
-	marginLeft           = 44.0
-	marginRight          = 124.0
-	marginTop            = 30.0
-	marginBottom         = 40.0
-	levelWide            = 84.0 // words beside a level
+	marginSide           = 26.0
+	marginTop            = 20.0
 	stripWide            = 430.0
+	leastCloth           = 90.0
+	frameAir             = 7.0 // between words and the frame
 	smallestPoint        = 0.1 // millimetres
+	underName            = 2 * LineStep
 )
 
 // board starts a panel of a kind whose drawing takes up a box.
@@ -92,6 +130,12 @@ func (d *drawer) board(kind PanelKind, subject, title string, room curve.Box) *b
 	wide, high := clothWide, clothHigh
 	if kind == Strip || kind == Taped {
 		wide, high = stripWide, math.Inf(1)
+	}
+	if d.o.Wide > 0 {
+		wide = min(wide, d.o.Wide-2*marginSide)
+	}
+	if narrow, ok := d.cloth[(&Panel{Kind: kind, Subject: subject}).key()]; ok {
+		wide = narrow
 	}
 	point := max(room.Width()/wide, room.Height()/high, smallestPoint)
 	if d.o.Point > 0 {
@@ -103,6 +147,10 @@ func (d *drawer) board(kind PanelKind, subject, title string, room curve.Box) *b
 		spots:  map[string]spot{},
 		anchor: map[string]int{},
 	}
+	if d.o.Point > 0 {
+		b.under = underName
+	}
+	b.grows = d.o.Wide > 0
 	d.boards = append(d.boards, b)
 	return b
 }
@@ -115,32 +163,22 @@ func (d *drawer) missing(kind PanelKind, subject, title string, err error) {
 // finish settles how much room the panel takes.
 func (b *board) finish() *Panel {
 	m := b.Point
-	box := curve.Box{
-		Min: b.room.Min.Sub(curve.Point{X: marginLeft * m, Y: marginTop * m}),
-		Max: b.room.Max.Add(curve.Point{X: marginRight * m, Y: marginBottom * m}),
-	}
-	if b.Kind == Strip || b.Kind == Taped {
-		box.Min.X, box.Max.X = b.room.Min.X-24*m, b.room.Max.X+40*m
-		box.Min.Y, box.Max.Y = b.room.Min.Y-26*m, b.room.Max.Y+26*m
-	}
+	out := curve.Point{X: marginSide * m, Y: marginTop * m}
+	box := curve.Box{Min: b.room.Min.Sub(out), Max: b.room.Max.Add(out)}
 	for _, mark := range b.Marks {
-		if mark.Sign == Tag {
-			box = box.Union(mark.tagRoom(m))
+		if words, ok := mark.wordBox(m); ok {
+			box = box.Union(grown(words, b.points(frameAir)))
 		}
-		if mark.Kind == LevelWidth {
-			box.Max.X = max(box.Max.X, mark.At.X+(mark.Reach+levelWide)*m)
+		if mark.Sign == Tag {
+			box = box.Union(grown(mark.tagBox(m), b.points(frameAir)))
 		}
 	}
 	b.Box = box
-	b.Beside = [2]int{beside(b.room.Min.X-box.Min.X, m), beside(box.Max.X-b.room.Max.X, m)}
+	b.Beside = [4]float64{
+		(b.room.Min.X - box.Min.X) / m, (box.Max.X - b.room.Max.X) / m,
+		(b.room.Min.Y - box.Min.Y) / m, (box.Max.Y - b.room.Max.Y) / m,
+	}
 	return b.Panel
-}
-
-// beside is how much of a margin is taken by words, in points: all but a
-// little air.
-func beside(margin, point float64) int {
-	const gap = 4
-	return int(max(margin/point-gap, 0))
 }
 
 func (b *board) put(m ...Mark) { b.Marks = append(b.Marks, m...) }

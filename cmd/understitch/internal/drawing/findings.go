@@ -1,7 +1,6 @@
 package drawing
 
 import (
-	"math"
 	"slices"
 	"strings"
 
@@ -20,7 +19,7 @@ func (d *drawer) findings(list []Finding) []Finding {
 		}
 	}
 	for _, b := range d.boards {
-		b.hang()
+		b.settle()
 	}
 	return elsewhere
 }
@@ -125,13 +124,6 @@ func (d *drawer) about() map[string][]string {
 	return out
 }
 
-// reach is how far a tag hangs off its place, in points, where nothing is in
-// the way; step is how much further it is hung when something is.
-const (
-	reach = 26.0
-	step  = 22.0
-)
-
 // tag pins a finding to a place. Findings at one place share a tag.
 func (b *board) tag(f Finding, s spot, figure bool) {
 	key := anchor(s.at)
@@ -154,70 +146,3 @@ func (b *board) tag(f Finding, s spot, figure bool) {
 }
 
 func anchor(p curve.Point) string { return model.Decimal(p.X, 1) + " " + model.Decimal(p.Y, 1) }
-
-// hang settles how far each tag hangs off, so that none hides another, and lays
-// the troubled stretches under everything else.
-func (b *board) hang() {
-	for i := range b.Marks {
-		m := &b.Marks[i]
-		if m.Sign != Tag {
-			continue
-		}
-		if m.Reach == 0 {
-			m.Reach = reach
-		}
-		for range 8 {
-			at := m.At.Add(m.Dir.Scale(b.points(m.Reach)))
-			if !slices.ContainsFunc(b.tagged, func(p curve.Point) bool { return p.Dist(at) < b.points(2.3*TagSize) }) {
-				break
-			}
-			m.Reach += step
-		}
-		b.tagged = append(b.tagged, m.At.Add(m.Dir.Scale(b.points(m.Reach))))
-	}
-	b.standClear()
-	slices.SortStableFunc(b.Marks, func(a, c Mark) int { return depth(a) - depth(c) })
-}
-
-// standClear moves the words beside levels out from under tags.
-func (b *board) standClear() {
-	for i := range b.Marks {
-		words := &b.Marks[i]
-		if words.Kind != LevelWidth {
-			continue
-		}
-		for _, m := range b.Marks {
-			if m.Sign != Tag || m.Dir.X < 0.3 || math.Abs(m.At.Y+m.Dir.Y*b.points(m.Reach)-words.At.Y) > b.points(2*LineStep) {
-				continue
-			}
-			words.Reach = max(words.Reach, (m.tagRoom(b.Point).Max.X-words.At.X)/b.Point)
-		}
-	}
-}
-
-// tagRoom is about what a tag takes up, its figure included, where a point is so
-// many millimetres.
-func (m Mark) tagRoom(point float64) curve.Box {
-	at := m.At.Add(m.Dir.Scale(m.Reach * point))
-	out := curve.Point{X: 2 * TagSize * point, Y: 1.4 * TagSize * point}
-	box := curve.Box{Min: at.Sub(out), Max: at.Add(out)}
-	for _, text := range m.Text {
-		wide := (7.2*float64(len([]rune(text))) + TagSize) * point
-		if m.Dir.X < -0.3 {
-			box.Min.X -= wide
-		} else {
-			box.Max.X += wide
-		}
-	}
-	return box
-}
-
-func depth(m Mark) int {
-	switch m.Kind {
-	case Trouble:
-		return 0
-	case Found:
-		return 2
-	}
-	return 1
-}

@@ -13,6 +13,9 @@ type rows struct {
 	begun bool
 }
 
+// rowHigh is how far rows of so many lines stand apart, in points.
+func rowHigh(lines int) float64 { return float64(lines-1)*LineStep + 1.2*TextSize + 2*air }
+
 func (r *rows) next(y float64) float64 {
 	if r.begun && y < r.last+r.least {
 		y = r.last + r.least
@@ -24,7 +27,7 @@ func (r *rows) next(y float64) float64 {
 // nestLevels draws the levels at which the pieces of a nest are compared, what
 // both measure across and the room between them.
 func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
-	r := rows{least: b.points(3.1 * LineStep)}
+	r := rows{least: b.points(rowHigh(3))}
 	for _, l := range n.Compared(d.g) {
 		y, ok := n.Outer.LevelY(l)
 		if !ok {
@@ -37,7 +40,7 @@ func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
 		row := r.next(y)
 		d.level(b, l, y, row, []string{l.Name, "room " + d.show(room), d.less(n, l)})
 		name := n.Address() + "/" + l.Name
-		b.spot(name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: between(n, l, y, frame), reach: 18, told: true})
+		b.spot(name, spot{at: curve.Point{X: b.room.Max.X, Y: y}, away: curve.Point{X: 1}, line: between(n, l, y, frame), reach: 22, told: true})
 	}
 }
 
@@ -79,7 +82,7 @@ func between(n *model.Nest, l *model.Level, y float64, frame curve.Motion) *curv
 
 // pieceLevels draws the levels that cross one piece, with its width there.
 func (d *drawer) pieceLevels(b *board, p *model.Piece) {
-	r := rows{least: b.points(2.2 * LineStep)}
+	r := rows{least: b.points(rowHigh(2))}
 	for _, l := range d.g.LevelsDown() {
 		if !p.Reaches(l) {
 			continue
@@ -96,12 +99,12 @@ func (d *drawer) pieceLevels(b *board, p *model.Piece) {
 // level draws a level across the panel, with its name and what is measured there
 // to the right of the cloth.
 func (d *drawer) level(b *board, l *model.Level, y, row float64, figures []string) {
-	left, right := b.room.Min.X-b.points(8), b.room.Max.X+b.points(4)
+	left, right := b.room.Min.X-b.points(8), b.room.Max.X
 	b.put(
 		Mark{Kind: LevelLine, Subject: l.Address(), Line: curve.Polyline(curve.Point{X: left, Y: y}, curve.Point{X: right, Y: y})},
-		Mark{Kind: LevelWidth, Subject: l.Address(), At: curve.Point{X: right, Y: row}, Dir: curve.Point{X: 1}, Reach: 38, Text: figures, Align: Start, Bold: true},
+		Mark{Kind: LevelWidth, Subject: l.Address(), At: curve.Point{X: right, Y: row}, Dir: curve.Point{X: 1}, Reach: 10, Text: figures, Align: Start, Bold: true},
 	)
-	here := spot{at: curve.Point{X: left, Y: y}, away: curve.Point{X: -1}, reach: 16}
+	here := spot{at: curve.Point{X: b.room.Min.X, Y: y}, away: curve.Point{X: -1}, reach: 22}
 	b.spot(l.Address(), here)
 	for _, layer := range b.Layers {
 		b.spot(layer+"/"+l.Name, here)

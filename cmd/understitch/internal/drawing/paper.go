@@ -11,7 +11,7 @@ import (
 // across them at each level is drawn as bars to scale, those of a nest one under
 // the other from the same line.
 
-const barStep = 46.0 // points from level to level
+const barStep = 48.0 // points from level to level; not less than rowHigh(3)
 
 // paper draws a nest of which a piece has no drawing.
 func (d *drawer) paper(n *model.Nest, title string) {
@@ -45,7 +45,7 @@ func (d *drawer) paper(n *model.Nest, title string) {
 		}
 		spare = curve.Polyline(curve.Point{X: ends[0], Y: y + b.points(4.5)}, curve.Point{X: ends[1], Y: y + b.points(4.5)})
 		d.level(b, l, y, y, []string{l.Name, "room " + d.show(room), d.less(n, l)})
-		b.spot(n.Address()+"/"+l.Name, spot{at: curve.Point{X: b.room.Max.X + b.points(4), Y: y}, away: curve.Point{X: 1}, line: spare, reach: 18, told: true})
+		b.spot(n.Address()+"/"+l.Name, spot{at: curve.Point{X: b.room.Max.X, Y: y}, away: curve.Point{X: 1}, line: spare, reach: 18, told: true})
 	}
 	b.spot(n.Address(), spot{at: curve.Point{X: long, Y: -b.points(18)}, away: curve.Point{X: 1}})
 	d.paperEdges(b, n.Outer...)
@@ -82,6 +82,9 @@ func (d *drawer) bars(kind PanelKind, subject, title string, long float64, n int
 func (d *drawer) bar(b *board, p *model.Piece, width, y float64) {
 	b.layer(p.Layer.Name)
 	b.put(own(p, Mark{Kind: StitchLine, Line: curve.Polyline(curve.Point{Y: y}, curve.Point{X: width, Y: y})}))
+	for _, x := range []float64{0, width} {
+		b.put(own(p, Mark{Kind: Base, Line: curve.Polyline(curve.Point{X: x, Y: y - b.points(4)}, curve.Point{X: x, Y: y + b.points(4)})}))
+	}
 	b.spot(p.Address(), spot{at: curve.Point{X: width / 2, Y: y}, away: curve.Point{Y: -1}})
 	b.spot(p.Layer.Address(), spot{at: curve.Point{X: width / 2, Y: y}, away: curve.Point{Y: -1}})
 }

@@ -36,7 +36,7 @@ func (d *drawer) piece(b *board, p *model.Piece, m curve.Motion, name float64) {
 	if len(p.Grain) == 2 {
 		grain(b, p, m)
 	}
-	d.pieceName(b, p, m, region, name)
+	d.pieceName(b, p, m, name)
 }
 
 // own makes a mark one of the piece's layer.
@@ -78,9 +78,9 @@ func outward(p *curve.Path, s float64, region *curve.Region) curve.Point {
 // it at both ends.
 func fold(b *board, e *model.Edge, m curve.Motion, region *curve.Region) {
 	length := e.Length()
-	in, word := b.points(11), 0.1
+	in := b.points(11)
 	if e.Piece.Layer.Side != model.Outer { // beside the sign of the layer over it
-		in, word = b.points(19), 0.32
+		in = b.points(19)
 	}
 	var at, beside [2]curve.Point
 	for i, share := range []float64{0.14, 0.86} {
@@ -93,10 +93,10 @@ func fold(b *board, e *model.Edge, m curve.Motion, region *curve.Region) {
 	for i := range at {
 		b.put(own(e.Piece, Mark{Kind: GrainLine, Subject: e.Address(), At: m.Apply(at[i]), Dir: m.Direction(at[i].Sub(beside[i]).Unit()), Sign: ArrowHead}))
 	}
-	b.put(own(e.Piece, Mark{
-		Kind: EdgeName, Subject: e.Address(), At: m.Apply(beside[0].Lerp(beside[1], word).Add(beside[0].Sub(at[0]).Scale(0.4))),
-		Text: []string{"fold"}, Align: Start, Small: true,
-	}))
+	b.folds = append(b.folds, foldWord{
+		own(e.Piece, Mark{Kind: EdgeName, Subject: e.Address(), At: m.Direction(beside[0].Sub(at[0]).Unit().Scale(b.points(24) - in)), Text: []string{"fold"}, Align: Start, Small: true}),
+		curve.Polyline(beside[0], beside[1]).Move(m),
+	})
 }
 
 func grain(b *board, p *model.Piece, m curve.Motion) {
@@ -169,22 +169,27 @@ func around(p *curve.Path, s, reach float64) *curve.Path {
 	return p.Part(max(s-reach, 0), min(s+reach, p.Length()))
 }
 
-func (d *drawer) pieceName(b *board, p *model.Piece, m curve.Motion, region *curve.Region, share float64) {
-	box := region.Bounds()
+// pieceName notes where a piece's name should stand, as a share of its height;
+// its place is settled when all else is drawn.
+func (d *drawer) pieceName(b *board, p *model.Piece, m curve.Motion, share float64) {
+	lines := make([]*curve.Path, len(p.Edges))
+	for i, e := range p.Edges {
+		lines[i] = e.Path.Move(m)
+	}
+	home := curve.NewRegion(lines)
+	box := home.Bounds()
 	at := curve.Point{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y + share*box.Height()}
 	widest := 0.0
-	for _, aside := range []float64{0, -0.06, 0.06, 0.12} {
-		y := box.Min.Y + (share+aside)*box.Height()
-		for _, s := range region.Spans(y) {
-			if w := s.X1 - s.X0; w > widest*1.05 {
-				widest, at = w, curve.Point{X: s.X0 + 0.64*w, Y: y}
-			}
+	for _, s := range home.Spans(at.Y) {
+		if w := s.X1 - s.X0; w > widest {
+			widest, at.X = w, (s.X0+s.X1)/2
 		}
 	}
-	at = m.Apply(at)
-	b.put(own(p, Mark{Kind: PieceName, At: at, Text: []string{p.Address(), CutText(p)}, Bold: true}))
-	b.spot(p.Address(), spot{at: at.Add(curve.Point{Y: b.points(16)}), away: curve.Point{Y: 1}})
-	b.spot(p.Layer.Address(), spot{at: at.Add(curve.Point{Y: b.points(16)}), away: curve.Point{Y: 1}})
+	mark := own(p, Mark{Kind: PieceName, At: at, Text: []string{p.Address(), CutText(p)}, Bold: true})
+	b.put(mark)
+	b.names = append(b.names, pieceWord{mark, p, home, share})
+	b.spot(p.Address(), spot{at: at, away: curve.Point{Y: 1}})
+	b.spot(p.Layer.Address(), spot{at: at, away: curve.Point{Y: 1}})
 }
 
 // CutText tells how many of a piece are cut, in the words that stand on it:

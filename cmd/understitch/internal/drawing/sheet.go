@@ -13,6 +13,7 @@ type Sheet struct {
 	Layers []Layer
 	Panels []*Panel
 
+	Findings  []Finding // all of them
 	Elsewhere []Finding // belong to no one place in the drawing
 }
 
@@ -40,10 +41,10 @@ type Panel struct {
 	Subject string // the address of what is shown: "nest.front", "seam.side"
 	Title   string // the same in words
 	Facts   []string
-	Layers  []string  // names of the layers that are in it
-	Box     curve.Box // all of it, room for words included
-	Point   float64   // millimetres a point of pens, signs and words
-	Beside  [2]int    // points that words take on the left and the right of the cloth
+	Layers  []string   // names of the layers that are in it
+	Box     curve.Box  // all of it, room for words included
+	Point   float64    // millimetres a point of pens, signs and words
+	Beside  [4]float64 // points beside the cloth, left, right, above and below, which stay when the cloth is drawn larger
 	Marks   []Mark
 	Repeats bool   // all of it is shown in another panel too
 	Missing string // why nothing can be drawn; "" when something is
@@ -87,7 +88,8 @@ const (
 	Dot
 	Ring
 	Cross
-	Tag // a finding's tag, with a leader of Reach points along Dir
+	Leader // a line of Reach points along Dir
+	Tag    // a finding's tag, with a leader of Reach points along Dir
 )
 
 // Align tells on which side of At a text lies.
@@ -132,11 +134,13 @@ type Finding struct {
 	Subject  string // the address it is about
 	Key      string // which of several figures of it: often a level's name, or the address of a notch
 	Figure   string // the figure as it is shown; "" for none
+	Message  string // what is wrong and what to do, in words; "" where the reader has it elsewhere
 }
 
 // Options say how a sheet is drawn.
 type Options struct {
 	Point float64 // millimetres a point; 0 fits each panel to a screen
+	Wide  float64 // points that a panel may take across, its words included; 0 for as many as a desk has
 }
 
 // TextSize is the height of plain words in points, SmallSize that of small ones.

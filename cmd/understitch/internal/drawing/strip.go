@@ -12,6 +12,7 @@ const (
 	stripGap   = 40.0 // between the two sides
 	stripTick  = 11.0 // how far a notch reaches in
 	stripNames = 13.0 // from a side to the names of its edges
+	stripRow   = 14.0 // from one row of names to the next
 )
 
 // strip draws the two sides of a seam, a closure or a share laid along each
@@ -60,20 +61,50 @@ func (d *drawer) side(b *board, w *model.Walk, y, out float64) {
 		from, to := curve.Point{X: r.Start, Y: y}, curve.Point{X: r.Start + r.Length, Y: y}
 		line := curve.Polyline(from, to)
 		b.put(own(p, Mark{Kind: StitchLine, Subject: r.Edge.Address(), Line: line}))
-		b.put(own(p, Mark{
-			Kind: EdgeName, Subject: r.Edge.Address(), At: from.Lerp(to, 0.5).Add(curve.Point{Y: out * b.points(stripNames)}),
-			Text: []string{r.Edge.Address()}, Small: true,
-		}))
 		b.spot(r.Edge.Address(), spot{at: from.Lerp(to, 0.5), away: curve.Point{Y: -out}, line: line})
 		if i > 0 {
 			b.put(Mark{Kind: Base, Line: curve.Polyline(from.Add(curve.Point{Y: -b.points(7)}), from.Add(curve.Point{Y: b.points(7)}))})
 		}
 	}
+	d.edgeNames(b, w, y, out)
 	for _, n := range w.Notches {
 		at := curve.Point{X: n.At, Y: y}
 		b.put(own(n.Notch.Piece, Mark{Kind: NotchMark, Subject: n.Notch.Address(), Line: ticks(n, at, -out, b)}))
 		b.spot(n.Notch.Address(), spot{at: at, away: curve.Point{Y: out}, reach: 24})
 	}
+}
+
+// edgeNames writes the names of a side's edges, each at the middle of its edge;
+// where edges are shorter than their names, in further rows, with a hairline back.
+func (d *drawer) edgeNames(b *board, w *model.Walk, y, out float64) {
+	var taken []curve.Box
+	var names []Mark
+	for _, r := range w.Runs {
+		middle := r.Start + r.Length/2
+		m := own(r.Edge.Piece, Mark{
+			Kind: EdgeName, Subject: r.Edge.Address(), At: curve.Point{X: middle, Y: y}, Dir: curve.Point{Y: out}, Reach: stripNames,
+			Text: []string{r.Edge.Address()}, Small: true,
+		})
+		box, _ := m.wordBox(b.Point)
+		half := box.Width() / 2
+		if half < b.room.Width()/2 { // not past the ends, where there is room within
+			m.At.X = min(max(middle, b.room.Min.X+half), b.room.Max.X-half)
+		}
+		row := 0
+		for ; ; row++ {
+			box, _ = m.wordBox(b.Point)
+			if covered(box, taken) == 0 {
+				break
+			}
+			m.Reach += stripRow
+		}
+		if row > 0 {
+			b.put(Mark{Kind: Base, Subject: r.Edge.Address(), At: curve.Point{X: middle, Y: y}, Dir: m.Dir, Reach: m.Reach - 7, Sign: Leader})
+		}
+		taken = append(taken, grown(box, b.points(air)))
+		names = append(names, m)
+	}
+	b.put(names...) // over the hairlines
 }
 
 // ticks are a notch's cuts in a strip: one, or two beside each other.

@@ -89,6 +89,8 @@ func (w *svgWriter) mark(m Mark) {
 		fmt.Fprintf(w, `<circle r="3.2"%s/>`, w.stroke(Pen{Width: 1.2, Ink: InkOf(m)}))
 	case Cross:
 		fmt.Fprintf(w, `<path d="M-3.5 -3.5L3.5 3.5M-3.5 3.5L3.5 -3.5"%s/>`, w.stroke(Pen{Width: 1.4, Ink: InkOf(m)}))
+	case Leader:
+		fmt.Fprintf(w, `<path d="M0 0L%s %s"%s/>`, num(m.Dir.X*m.Reach), num(m.Dir.Y*m.Reach), w.stroke(PenOf(m)))
 	case Tag:
 		w.tag(m)
 	}

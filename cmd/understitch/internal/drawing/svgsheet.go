@@ -14,7 +14,6 @@ import (
 const (
 	pictureWide = 1180.0
 	pictureGap  = 28.0
-	captionHigh = 40.0
 )
 
 // WriteSVG writes the sheet as one picture that stands alone: panels side by
@@ -23,8 +22,11 @@ const (
 func WriteSVG(w io.Writer, s *Sheet) error {
 	body := &svgWriter{point: 1, styled: true, palette: onWhite()}
 	y := pictureGap
-	body.words(pictureGap, y+10, 22, true, PlainInk, s.Title)
-	y += 34
+	for _, line := range folded(s.Title, 22*boldWider, pictureWide-2*pictureGap) {
+		body.words(pictureGap, y+10, 22, true, PlainInk, line)
+		y += 30
+	}
+	y += 4
 	body.words(pictureGap, y, TextSize+1, false, PlainInk, s.subtitle())
 	y = body.legend(s, pictureGap, y+30) + 18
 	x, high := pictureGap, 0.0
@@ -32,18 +34,14 @@ func WriteSVG(w io.Writer, s *Sheet) error {
 		if p.Repeats || p.Missing != "" {
 			continue
 		}
-		wide, tall := p.Box.Width()/p.Point, p.Box.Height()/p.Point+captionHigh+LineStep*float64(len(p.Facts))
-		if x > pictureGap && x+wide > pictureWide-pictureGap {
+		c := captionOf(p)
+		if x > pictureGap && x+c.wide > pictureWide-pictureGap {
 			x, y, high = pictureGap, y+high+pictureGap, 0
 		}
-		body.panel(p, x, y)
-		x, high = x+wide+pictureGap, max(high, tall)
+		body.panel(p, c, x, y)
+		x, high = x+c.wide+pictureGap, max(high, c.high+p.Box.Height()/p.Point)
 	}
-	y += high + pictureGap
-	for _, line := range s.left() {
-		body.words(pictureGap, y, TextSize, false, PlainInk, line)
-		y += 20
-	}
+	y = body.list(s, y+high+pictureGap)
 	head := fmt.Sprintf(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" width="%s" height="%s" font-family="%s"><title>%s</title><rect width="100%%" height="100%%" fill="%s"/>`,
 		num(pictureWide), num(y), num(pictureWide), num(y), Typeface, html.EscapeString(plain(s.Title)), body.palette.Ground)
 	if _, err := io.WriteString(w, head+"\n"); err != nil {
@@ -65,23 +63,49 @@ func (s *Sheet) subtitle() string {
 	return strings.Join(parts, ", ")
 }
 
-// left are the panels that could not be drawn and the findings that are nowhere
-// in the drawing.
-func (s *Sheet) left() []string {
-	var out []string
-	for _, p := range s.Panels {
-		if p.Missing != "" && !p.Repeats {
-			out = append(out, p.Title+" is not drawn: "+p.Missing)
-		}
-	}
+// list writes what was found in words, under the drawing, and what is not in it;
+// it returns where that ends.
+func (w *svgWriter) list(s *Sheet, y float64) float64 {
+	const lineHigh, indent = 18.0, 46.0
+	nowhere := map[string]bool{}
 	for _, f := range s.Elsewhere {
-		text := f.Severity + " " + f.Number + " is at no one place in the drawing: " + f.Subject
+		nowhere[f.Number] = true
+	}
+	said := map[string]bool{}
+	for _, f := range s.Findings {
+		if said[f.Number] {
+			continue
+		}
+		said[f.Number] = true
+		text := f.Subject
 		if f.Figure != "" {
 			text += ", " + f.Figure
 		}
-		out = append(out, text)
+		if f.Message != "" {
+			text += ": " + f.Message
+		}
+		if nowhere[f.Number] {
+			text += " (At no one place in the drawing.)"
+		}
+		tag := &svgWriter{point: 1, styled: true, palette: w.palette}
+		tag.tag(Mark{Kind: Found, Sign: Tag, Severity: f.Severity, Numbers: []string{f.Number}})
+		fmt.Fprintf(w, `<g transform="translate(%s %s)">%s</g>`, num(pictureGap+16), num(y-4), tag.String())
+		for _, line := range folded(f.Severity+" "+text, TextSize, pictureWide-2*pictureGap-indent) {
+			w.words(pictureGap+indent, y, TextSize, false, PlainInk, line)
+			y += lineHigh
+		}
+		y += 8
 	}
-	return out
+	for _, p := range s.Panels {
+		if p.Missing == "" || p.Repeats {
+			continue
+		}
+		for _, line := range folded(p.Title+" is not drawn: "+p.Missing, TextSize, pictureWide-2*pictureGap) {
+			w.words(pictureGap, y, TextSize, false, PlainInk, line)
+			y += lineHigh
+		}
+	}
+	return y
 }
 
 func (w *svgWriter) words(x, y, size float64, bold bool, ink Ink, text string) {
@@ -92,14 +116,41 @@ func (w *svgWriter) words(x, y, size float64, bold bool, ink Ink, text string) {
 	fmt.Fprintf(w, `<text x="%s" y="%s" font-size="%s"%s fill="%s">%s</text>`, num(x), num(y), num(size), weight, w.palette.Inks[ink], html.EscapeString(plain(text)))
 }
 
-// panel writes a panel with its caption, its top left at x and y.
-func (w *svgWriter) panel(p *Panel, x, y float64) {
-	w.words(x, y+14, TextSize+2, true, PlainInk, p.Title)
-	y += captionHigh
-	for i, fact := range p.Facts {
-		w.words(x, y-10+float64(i)*LineStep, SmallSize, false, FaintInk, fact)
+// caption is what stands over a panel, broken to lines, and the room it takes.
+type caption struct {
+	title, facts []string
+	wide         float64 // of the panel and its caption
+	high         float64
+}
+
+const (
+	titleSize   = TextSize + 2
+	titleStep   = 18.0
+	leastColumn = 300.0
+)
+
+func captionOf(p *Panel) caption {
+	c := caption{wide: max(p.Box.Width()/p.Point, leastColumn)}
+	c.title = folded(p.Title, titleSize*boldWider, c.wide)
+	for _, fact := range p.Facts {
+		c.facts = append(c.facts, folded(fact, SmallSize, c.wide)...)
 	}
-	y += LineStep * float64(len(p.Facts))
+	c.high = titleStep*float64(len(c.title)) + LineStep*float64(len(c.facts)) + 6
+	return c
+}
+
+// panel writes a panel with its caption, its top left at x and y.
+func (w *svgWriter) panel(p *Panel, c caption, x, y float64) {
+	at := y
+	for _, line := range c.title {
+		at += titleStep
+		w.words(x, at-4, titleSize, true, PlainInk, line)
+	}
+	for _, line := range c.facts {
+		at += LineStep
+		w.words(x, at-2, SmallSize, false, PlainInk, line)
+	}
+	y += c.high
 	fmt.Fprintf(w, `<g transform="translate(%s %s) scale(%s) translate(%s %s)">`, num(x), num(y), num4(1/p.Point), num4(-p.Box.Min.X), num4(-p.Box.Min.Y))
 	marks := &svgWriter{point: p.Point, styled: true, palette: w.palette}
 	for _, m := range p.Marks {
@@ -157,7 +208,7 @@ func (s *Sheet) altered() bool {
 func (w *svgWriter) legend(s *Sheet, x, y float64) float64 {
 	left := x
 	for _, e := range s.Legend() {
-		wide := 58 + 6.6*float64(len([]rune(e.Text))) + 18
+		wide := 58 + wordsWide(e.Text, TextSize, false) + 18
 		if x+wide > pictureWide-pictureGap && x > left {
 			x, y = left, y+22
 		}

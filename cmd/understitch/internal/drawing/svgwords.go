@@ -60,6 +60,9 @@ func (w *svgWriter) tag(m Mark) {
 	fmt.Fprintf(w, `<path d="M0 0L%s %s"%s/><circle r="2.4"%s/>`, num(x), num(y), w.tagLine(m, 1.2, "leader"), w.tagFill(m, "pin"))
 	fmt.Fprintf(w, `<g transform="translate(%s %s)">`, num(x), num(y))
 	h := TagSize
+	if !w.styled { // as much as a finger needs
+		fmt.Fprintf(w, `<rect class="hit" x="%s" y="-13" width="%s" height="26"/>`, num(-max(half, 13)), num(2*max(half, 13)))
+	}
 	switch m.Severity {
 	case "error":
 		fmt.Fprintf(w, `<rect x="%s" y="%s" width="%s" height="%s" rx="2"%s/>`, num(-half), num(-h), num(2*half), num(2*h), w.tagFill(m, "body"))

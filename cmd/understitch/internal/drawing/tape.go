@@ -32,7 +32,7 @@ func (d *drawer) tape(c *model.Closure) {
 	gap := (length - float64(n-1)*t.Pitch - t.Head) / 2
 	for i, x := range []float64{0, length} {
 		b.put(Mark{Kind: CutEnd, Subject: c.Address(), Line: curve.Polyline(curve.Point{X: x, Y: -b.points(12)}, curve.Point{X: x, Y: b.room.Max.Y + b.points(12)})})
-		b.put(Mark{Kind: Figure, Subject: c.Address(), At: curve.Point{X: x, Y: -b.points(18)}, Text: []string{"cut"}, Small: true})
+		b.put(Mark{Kind: Figure, Subject: c.Address(), At: curve.Point{X: x, Y: -b.points(26)}, Text: []string{"cut"}, Small: true})
 		in := float64(1 - 2*i)
 		b.put(Mark{
 			Kind: Figure, Subject: c.Address(), At: curve.Point{X: x + in*gap/2, Y: b.room.Max.Y + b.points(22)},
@@ -40,6 +40,8 @@ func (d *drawer) tape(c *model.Closure) {
 		})
 	}
 	b.spot(c.Address(), spot{at: curve.Point{X: length, Y: -b.points(12)}, away: curve.Point{X: 1}, reach: 30})
+	b.room.Min.Y -= b.points(32) // the words stay off the cuts when the tape is drawn larger
+	b.room.Max.Y += b.points(26)
 	b.Facts = []string{fmt.Sprintf("cut at %s: %d at a pitch of %s, %s clear of metal at both ends", d.show(length), n, d.show(t.Pitch), d.show(clearOf(t, length, n)))}
 	if !fits {
 		b.Facts = []string{fmt.Sprintf("at %s a cut comes too near to metal: it must stay %s clear", d.show(length), d.show(t.Clear))}

@@ -60,6 +60,8 @@ func (w *writer) mark(m drawing.Mark, v view) {
 		w.plain(c, 1.4*pt*v.pens)
 		w.pdf.Line(x-3.5*pt, y-3.5*pt, x+3.5*pt, y+3.5*pt)
 		w.pdf.Line(x-3.5*pt, y+3.5*pt, x+3.5*pt, y-3.5*pt)
+	case drawing.Leader:
+		w.line(c, drawing.PenOf(m).Width*pt*v.pens, x, y, x+m.Dir.X*m.Reach*pt, y+m.Dir.Y*m.Reach*pt)
 	case drawing.Tag:
 		w.tag(m, x, y, v)
 		return

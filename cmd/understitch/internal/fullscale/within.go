@@ -23,15 +23,47 @@ func (b *board) within(marks []drawing.Mark) []drawing.Mark {
 			m.At.X = b.rightAt(m.At.Y, m.At.X) - 4
 			m.At.Y += 10 * Point // under the line
 		case m.Sign == drawing.Tag && !holds(cloth, b.extents(*m)):
-			turned := *m
-			turned.Dir = m.Dir.Scale(-1)
-			if holds(cloth, b.extents(turned)) {
-				*m = turned
-			}
+			b.turn(m, cloth, out)
 		}
 	}
 	b.clear(out)
 	return out
+}
+
+// turn hangs a tag the other way, in over the cloth, as far as it takes to stand
+// clear of words; where that cannot be it stays outside.
+func (b *board) turn(m *drawing.Mark, cloth curve.Box, marks []drawing.Mark) {
+	const further, tries = 12, 8
+	turned := *m
+	turned.Dir = m.Dir.Scale(-1)
+	for range tries {
+		at := b.extents(turned)
+		if holds(cloth, at) && !slices.ContainsFunc(marks, func(o drawing.Mark) bool { return b.hides(turned, at, o) }) {
+			*m = turned
+			return
+		}
+		turned.Reach += further
+	}
+}
+
+// hides tells whether a tag, its leader left out, would lie on the words of
+// another mark that stay where they are.
+func (b *board) hides(tag drawing.Mark, at []curve.Box, o drawing.Mark) bool {
+	if len(o.Text) == 0 || o.Kind == drawing.LevelWidth || o.Sign == drawing.Tag {
+		return false
+	}
+	const air = 1
+	own := at[len(at)-1]
+	reach := tag.At.Add(tag.Dir.Scale((tag.Reach - 2*drawing.TagSize) * Point))
+	switch {
+	case tag.Dir.X > 0.5:
+		own.Min.X = reach.X
+	case tag.Dir.X < -0.5:
+		own.Max.X = reach.X
+	}
+	words := b.extents(o)
+	w := words[len(words)-1]
+	return w.Min.X < own.Max.X+air && own.Min.X < w.Max.X+air && w.Min.Y < own.Max.Y+air && own.Min.Y < w.Max.Y+air
 }
 
 // clear moves the words of levels off the tags that they would lie on, to the

@@ -99,30 +99,26 @@
     if (b.picked) centre(b, b.picked);
   }
 
-  // fit sets the width of each panel. Words and tags keep their size on the
-  // screen, whatever the zoom: where the cloth is drawn smaller than at first,
-  // the panel gets more room beside it for them.
+  // fit gives the cloth of each panel the room that there is. Words and tags keep
+  // their size on the screen, and so do the margins that hold them; nothing is
+  // drawn smaller than at first, where words would come to lie on each other.
   function fit(b) {
     var sheet = sheetOf(b);
     if (!sheet) return;
     each(sheet, 'figure.panel', function (figure) {
-      var svg = figure.querySelector('svg'), nominal = +figure.dataset.width;
-      var beside = figure.dataset.beside.split(' '), left = +beside[0], right = +beside[1];
+      var svg = figure.querySelector('svg'), m = figure.dataset.beside.split(' ').map(Number);
+      var box = svg.boxes || (svg.boxes = svg.getAttribute('viewBox').split(' ').map(Number));
+      var pt = parseFloat(svg.style.getPropertyValue('--pt'));
       var room = figure.clientWidth - 2;
       if (room <= 0) return;
-      if (figure.classList.contains('wide')) room = Math.max(room, Math.min(nominal, 420)); // for the edges' names
-      var scale = Math.min(room / nominal, 1.15);
-      if (scale < 1) scale = Math.max((room - left - right) / (nominal - left - right), 0.3);
-      scale *= b.zoom;
-      var box = svg.boxes || (svg.boxes = svg.getAttribute('viewBox').split(' ').map(Number));
-      var more = Math.max(1 / scale - 1, 0) * parseFloat(svg.style.getPropertyValue('--pt'));
-      var high = 16 * more;
-      var wide = box[2] + (left + right) * more, tall = box[3] + 2 * high;
-      var width = nominal * scale + (left + right) * Math.max(1 - scale, 0);
-      svg.setAttribute('viewBox', [box[0] - left * more, box[1] - high, wide, tall].join(' '));
+      var wide = box[2] / pt - m[0] - m[1], high = box[3] / pt - m[2] - m[3];
+      var most = Math.min(2, Math.max(0.8 * window.innerHeight / high, 1));
+      var scale = Math.max(Math.min((room - m[0] - m[1]) / wide, most), 1) * b.zoom;
+      var less = pt * (1 - 1 / scale);
+      svg.setAttribute('viewBox', [box[0] + m[0] * less, box[1] + m[2] * less, box[2] - (m[0] + m[1]) * less, box[3] - (m[2] + m[3]) * less].join(' '));
       svg.classList.add('set');
-      svg.style.width = width + 'px';
-      svg.style.height = width * tall / wide + 'px';
+      svg.style.width = wide * scale + m[0] + m[1] + 'px';
+      svg.style.height = high * scale + m[2] + m[3] + 'px';
       svg.style.setProperty('--k', 1 / scale);
     });
   }

@@ -53,9 +53,24 @@ type drawingView struct {
 type panelView struct {
 	*drawing.Panel
 	SVG   template.HTML
-	Wide  bool
-	Width int // pixels, at its first size
 	Basis int // pixels, that it asks for beside others
+}
+
+// PanelWide is how wide a panel may be at its first size in pixels, so that it
+// goes on to a small telephone as it is; columnWide is what it asks for beside
+// others where there is more room.
+const (
+	PanelWide  = 300
+	columnWide = 380
+)
+
+// Margins are the pixels beside the cloth, as the script reads them.
+func (p panelView) Margins() string {
+	var parts []string
+	for _, points := range p.Beside {
+		parts = append(parts, fmt.Sprintf("%.1f", points))
+	}
+	return strings.Join(parts, " ")
 }
 
 // rest counts the findings of a rule that are not listed.
@@ -193,8 +208,7 @@ func (b *budget) draw(g *garmentView, size string, shown bool) {
 		}
 		svg := drawing.PanelSVG(p, p.Title+", size "+size)
 		bytes += len(svg) + 400
-		width := int(p.Box.Width() / p.Point)
-		d.Panels = append(d.Panels, panelView{p, template.HTML(svg), p.Kind >= drawing.Strip, width, width * 4 / 5})
+		d.Panels = append(d.Panels, panelView{p, template.HTML(svg), max(int(p.Box.Width()/p.Point), columnWide)})
 	}
 	if bytes > b.drawings {
 		g.NoRoom = append(g.NoRoom, size)

@@ -50,7 +50,9 @@ func (d *Document) garmentPage(i int, g *Garment) *page.Garment {
 	g.notes(out)
 	if len(d.models(i)) > 0 {
 		out.First = firstSize(g, d.models(i))
-		out.Draw = func(size string) (*drawing.Sheet, *drawing.CutSheet) { return d.Drawing(i, size, drawing.Options{}) }
+		out.Draw = func(size string) (*drawing.Sheet, *drawing.CutSheet) {
+			return d.Drawing(i, size, drawing.Options{Wide: page.PanelWide})
+		}
 		if len(out.Sizes) == 0 {
 			out.Sizes = []string{""}
 		}
@@ -190,7 +192,7 @@ func (d *Document) marks(i int, size string) []drawing.Finding {
 			if len(f.Sizes) > 0 && !slices.Contains(f.Sizes, size) {
 				continue
 			}
-			m := drawing.Finding{Number: fmt.Sprint(k + 1), Severity: f.Severity, Subject: f.Subject, Key: keys[f.Fingerprint], Figure: g.figureAlone(f)}
+			m := drawing.Finding{Number: fmt.Sprint(k + 1), Severity: f.Severity, Subject: f.Subject, Key: keys[f.Fingerprint], Figure: g.figureAlone(f), Message: f.Message}
 			if m.Figure != "" && f.WorstSize != size && g.differ(f.Figure) {
 				m.Figure += " in " + f.WorstSize
 			}
