@@ -3,14 +3,14 @@ package model
 // RunLength is the length of a measured run: the stretches of edge darts
 // closed, the closed width of each tape on the way, less what laps over.
 type RunLength struct {
-	Total float64
-	Parts []RunPart
+	Total float64   // in millimetres, along the stitch lines, darts closed
+	Parts []RunPart // in the order of the run
 }
 
 // RunPart is what one item adds to a measured run.
 type RunPart struct {
 	Item   RunItem
-	Length float64
+	Length float64 // in millimetres; a closure may take away, and is negative then
 }
 
 // RunLength lays the tape along a measure's run.

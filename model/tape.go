@@ -4,7 +4,7 @@ package model
 // of fasteners on it.
 type Window struct {
 	Fasteners int
-	Low, High float64
+	Low, High float64 // lengths of the cut tape, in millimetres
 }
 
 // Window is the span of lengths with n fasteners: each end is cut in the clear

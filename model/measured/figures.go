@@ -5,7 +5,7 @@ import "understitch/model"
 // The figures of the document one by one, for readers who need few of them and
 // would not wait for all.
 
-// Girths are a layer's girths at the levels where it has one.
+// Girths are a layer's girths in millimetres, at the levels where it has one.
 func Girths(g *model.Garment, l *model.Layer) Levels {
 	out := Levels{}
 	for _, level := range g.Levels {
@@ -15,7 +15,8 @@ func Girths(g *model.Garment, l *model.Layer) Levels {
 	return out
 }
 
-// Widths are a piece's widths at the levels it reaches, darts closed.
+// Widths are a piece's widths in millimetres at the levels it reaches, darts closed;
+// of a piece on a fold, those of the drawn half.
 func Widths(g *model.Garment, p *model.Piece) Levels {
 	out := Levels{}
 	for _, level := range g.Levels {
@@ -25,7 +26,8 @@ func Widths(g *model.Garment, p *model.Piece) Levels {
 	return out
 }
 
-// Area of a piece as drawn.
+// Area of a piece in square millimetres, inside the stitch line as drawn: darts
+// open, of a piece on a fold the drawn half. It is nil where nothing is drawn.
 func Area(p *model.Piece) *float64 {
 	region, err := p.Region()
 	if err != nil {
@@ -34,7 +36,8 @@ func Area(p *model.Piece) *float64 {
 	return known(region.Area())
 }
 
-// Perimeter of a piece as drawn.
+// Perimeter of a piece in millimetres, round the stitch line as drawn, darts
+// open and the fold counted in. It is nil where a length is not known.
 func Perimeter(p *model.Piece) *float64 {
 	round := 0.0
 	for _, e := range p.Edges {
@@ -43,7 +46,7 @@ func Perimeter(p *model.Piece) *float64 {
 	return known(round)
 }
 
-// OfEdge measures an edge.
+// OfEdge measures an edge, in millimetres.
 func OfEdge(e *model.Edge) Edge {
 	out := Edge{Length: known(e.Length()), SewnLength: known(e.SewnLength()), Allowance: known(e.Allowance.Width)}
 	if e.Drafted != nil {
@@ -52,7 +55,7 @@ func OfEdge(e *model.Edge) Edge {
 	return out
 }
 
-// OfDart measures a dart.
+// OfDart measures a dart, in millimetres.
 func OfDart(d *model.Dart) Dart {
 	out := Dart{Intake: known(d.Intake)}
 	if legs := d.Legs(); len(legs) > 0 {
@@ -62,7 +65,8 @@ func OfDart(d *model.Dart) Dart {
 	return out
 }
 
-// OfNotch measures where a notch lies.
+// OfNotch measures where a notch lies: in millimetres along its edge from where
+// that begins, and on the paper, where y runs downward.
 func OfNotch(n *model.Notch) Notch {
 	out := Notch{On: n.On.Name}
 	at, _, err := n.Position()
@@ -73,13 +77,15 @@ func OfNotch(n *model.Notch) Notch {
 	return out
 }
 
-// OfSeam measures the two sides of a seam.
+// OfSeam measures the two sides of a seam, in millimetres, darts closed.
 func OfSeam(g *model.Garment, s *model.Seam) Pair { return join(g, g.JoinOf(s)) }
 
-// OfShare measures the two sides of edges that layers share.
+// OfShare measures the two sides of edges that layers share, in millimetres, darts
+// closed.
 func OfShare(g *model.Garment, s *model.Share) Pair { return pair(g.ShareWalks(s)) }
 
-// OfClosure measures the two edges of a closure, and what it adds when closed.
+// OfClosure measures the two edges of a closure and what it adds when closed, in
+// millimetres.
 func OfClosure(g *model.Garment, c *model.Closure) Closure {
 	out := Closure{Pair: join(g, g.JoinOf(c))}
 	if c.Tape != nil {
@@ -108,13 +114,16 @@ func pair(a, b *model.Walk, foundBy string, err error) Pair {
 	return out
 }
 
-// OfElastic measures what an elastic is sewn to.
+// OfElastic measures what an elastic is sewn to, and its own length, in
+// millimetres.
 func OfElastic(e *model.Elastic) Elastic { return Elastic{figure(together(e.Edges)), known(e.Length)} }
 
-// OfBone measures the line that a bone lies along.
+// OfBone measures the line that a bone lies along, and its own length, in
+// millimetres.
 func OfBone(b *model.Bone) Bone { return Bone{figure(b.Along.SewnLength()), known(b.Length)} }
 
-// Clearances are the room in a nest at the levels that both pieces reach.
+// Clearances are the room in a nest at the levels that both pieces reach, in
+// millimetres; negative where the inner piece is the wider.
 func Clearances(g *model.Garment, n *model.Nest) Levels {
 	out := Levels{}
 	for _, level := range n.Compared(g) {
@@ -124,8 +133,8 @@ func Clearances(g *model.Garment, n *model.Nest) Levels {
 	return out
 }
 
-// Least is the least room of a nest anywhere between the levels compared, nil
-// where it cannot be had.
+// Least is the least room of a nest anywhere between the levels compared, in
+// millimetres; nil where it cannot be had.
 func Least(g *model.Garment, n *model.Nest) *float64 {
 	top, bottom, ok := between(g, n)
 	if !ok || !n.OneFrame() {
@@ -136,7 +145,7 @@ func Least(g *model.Garment, n *model.Nest) *float64 {
 }
 
 // Outside is how far the inner piece of a nest stands outside the outer one at
-// most, nil where it cannot be had.
+// most, in millimetres; nil where it cannot be had.
 func Outside(g *model.Garment, n *model.Nest) *float64 {
 	top, bottom, ok := between(g, n)
 	if !ok {

@@ -75,7 +75,8 @@ func piece(g *model.Garment, p *model.Piece) Piece {
 	return out
 }
 
-// OfRun measures a run over the pattern.
+// OfRun measures a run over the pattern, in millimetres, with what each item of it
+// adds and what the body measures there.
 func OfRun(g *model.Garment, m *model.Measure) Run {
 	out := Run{Parts: []RunPart{}, Body: known(m.Against)}
 	length, err := g.RunLength(m)

@@ -62,7 +62,7 @@ type Report struct {
 	Garment     string // its name; "" when the file could not be read
 	Title       string
 	Unit        model.Unit // the spec's own
-	Sizes       []string
+	Sizes       []string   // that were looked at
 	Source      []byte
 	Result      rules.Result
 	Diagnostics []model.Diagnostic
@@ -229,6 +229,7 @@ func (in *Inspector) document(ctx context.Context, r *Report, doc *spec.Document
 	r.Diagnostics = told.diagnostics(doc, o.Wearers, looked)
 	if !complete && ctx.Err() != nil {
 		r.stop(undone(looked, len(bodies), ofWearers))
+		r.Sizes = r.Sizes[:min(looked, len(r.Sizes))]
 	}
 	if first == nil {
 		return

@@ -53,6 +53,7 @@ func TestStoppedAmongWearers(t *testing.T) {
 			require.Regexp(t, `^(6[4-9]|[7-9]\d|10\d) of its 5000 wearers were looked at$`, r.Stopped)
 			require.Equal(t, "the check was stopped: "+r.Stopped, r.Diagnostics[len(r.Diagnostics)-1].Summary)
 			require.Len(t, r.Result.Findings, 1)
+			require.Equal(t, r.Result.Findings[0].Sizes, r.Sizes)
 			require.Equal(t, fmt.Sprintf("%d of its 5000 wearers were looked at", len(r.Result.Findings[0].Sizes)), r.Stopped)
 		})
 	}

@@ -155,10 +155,11 @@ type placing struct {
 // such column, else at the first cell that is left blank.
 func (p *placing) lacking(x *trouble) model.Diagnostic {
 	d, measure := x.first, x.first.Measure
-	needs := fmt.Sprintf("%s needs it on line %d", p.doc.File(), d.Place.Start.Line)
+	needs := "It is needed on "
 	if d.Severity != "error" {
-		needs = fmt.Sprintf("%s holds it against the garment on line %d, and could not for them", p.doc.File(), d.Place.Start.Line)
+		needs = "The garment is held against it on "
 	}
+	needs += fmt.Sprintf("line %d of %s", d.Place.Start.Line, p.doc.File())
 	if at, there := p.table.Cell(x.bodies[0], measure); there {
 		if d.Severity == comparedOnly {
 			d.Severity = "warning"
@@ -181,7 +182,7 @@ func (p *placing) lacking(x *trouble) model.Diagnostic {
 	}
 	switch {
 	case near != "":
-		d.Detail = fmt.Sprintf("%s. Is %s meant?", strings.TrimSuffix(needs, ", and could not for them"), near)
+		d.Detail = needs + ". Is " + near + " meant?"
 	case d.Severity == "error":
 		d.Detail = needs + "."
 	default:

@@ -32,19 +32,19 @@ func TestFaultsOfATable(t *testing.T) {
 		want              []string
 	}{
 		{"a column misspelt", ofWaist, "wearer,waist_grith,hip_girth\nanna,70,90\nrosa,71,90\n", []string{
-			"wearers.csv:1:8: the table has no column waist_girth; a.garment.hcl needs it on line 7. Is waist_grith meant?"}},
+			"wearers.csv:1:8: the table has no column waist_girth; It is needed on line 7 of a.garment.hcl. Is waist_grith meant?"}},
 		{"a column missing", ofWaist, "wearer,bust_girth\nanna,90\nrosa,91\n", []string{
-			"wearers.csv:1:1: the table has no column waist_girth; a.garment.hcl needs it on line 7."}},
+			"wearers.csv:1:1: the table has no column waist_girth; It is needed on line 7 of a.garment.hcl."}},
 		{"a cell left blank", ofWaist, "wearer,bust_girth,waist_girth\nanna,90,70\nrosa,91,\nlotte,92,70\n", []string{
-			"wearers.csv:3:9: waist_girth is lacking for rosa; a.garment.hcl needs it on line 7. Fill it in, or take these rows out of the table."}},
+			"wearers.csv:3:9: waist_girth is lacking for rosa; It is needed on line 7 of a.garment.hcl. Fill it in, or take these rows out of the table."}},
 		{"many cells left blank", ofWaist, "wearer,waist_girth,hip_girth\nanna,70,9\nb,,9\nc,,9\nd,,9\ne,,9\nf,,9\n", []string{
-			"wearers.csv:3:3: waist_girth is lacking for 5 wearers: b, c, d …; a.garment.hcl needs it on line 7. Fill it in, or take these rows out of the table."}},
+			"wearers.csv:3:3: waist_girth is lacking for 5 wearers: b, c, d …; It is needed on line 7 of a.garment.hcl. Fill it in, or take these rows out of the table."}},
 		{"a cell left blank of what is only compared", strings.Replace(ofWaist, onlyCompared, "length = 70", 1),
 			"wearer,waist_girth,hip_girth\nanna,70,9\nb,,9\n", []string{
-				"wearers.csv:3:3: waist_girth is lacking for b; a.garment.hcl holds it against the garment on line 3, and could not for them. Fill it in, or take these rows out of the table."}},
+				"wearers.csv:3:3: waist_girth is lacking for b; The garment is held against it on line 3 of a.garment.hcl. Fill it in, or take these rows out of the table."}},
 		{"a column misspelt of what is only compared", strings.Replace(ofWaist, onlyCompared, "length = 70", 1),
 			"wearer,waist-girth\nanna,70\n", []string{
-				"wearers.csv:1:8: the table has no column waist_girth; a.garment.hcl holds it against the garment on line 3. Is waist-girth meant?"}},
+				"wearers.csv:1:8: the table has no column waist_girth; The garment is held against it on line 3 of a.garment.hcl. Is waist-girth meant?"}},
 		{"what is only compared was not measured at all", strings.Replace(ofWaist, onlyCompared, "length = 70", 1),
 			"wearer,bust_girth\nanna,90\n", nil},
 		{"the spec's own slip", strings.Replace(ofWaist, onlyCompared, "length = body.waist_grith", 1),

@@ -39,6 +39,7 @@ type Garment struct {
 	Title       string             `json:"title,omitempty"`
 	Unit        string             `json:"unit,omitempty"` // the spec's own, in which people read its lengths
 	Sizes       []string           `json:"sizes"`
+	Wearers     bool               `json:"wearers,omitempty"` // Sizes are wearers of a table
 	Complete    bool               `json:"complete"`
 	Findings    []Finding          `json:"findings"`
 	Waived      []Waived           `json:"waived"`
@@ -101,6 +102,7 @@ type NotPossible struct {
 type Close struct {
 	Rule      string   `json:"rule"`
 	Subject   string   `json:"subject"`
+	Key       string   `json:"key,omitempty"`      // which of the figures that the rule takes there
 	Likewise  []string `json:"likewise,omitempty"` // others of which the rule says the very same
 	Sizes     []string `json:"sizes"`
 	WorstSize string   `json:"worst_size,omitempty"`

@@ -49,6 +49,7 @@ func garment(r *inspect.Report, closest int) *Garment {
 		Title:       r.Title,
 		Unit:        r.Unit.Name,
 		Sizes:       list(r.Sizes),
+		Wearers:     r.OfWearers,
 		Complete:    r.Complete(),
 		Findings:    []Finding{},
 		Waived:      []Waived{},
@@ -74,21 +75,28 @@ func garment(r *inspect.Report, closest int) *Garment {
 }
 
 // close lists the passes with least room left. Of those in which one rule says
-// the same of several things the first stands for all.
+// the same of several things the first stands for all; of two figures of one
+// thing that come to the same the first is enough.
 func (g *Garment) close(passes []rules.Finding, most int) {
-	at := map[string]int{}
+	at, twice := map[string]int{}, map[string]bool{}
 	for _, f := range passes {
 		fig := figure(f)
 		if fig == nil || fig.untouched() {
 			continue
 		}
-		c := Close{Rule: f.Rule.Name, Subject: f.Subject, Sizes: list(f.Sizes), WorstSize: f.Size, Figure: *fig}
+		c := Close{Rule: f.Rule.Name, Subject: f.Subject, Key: f.Key, Sizes: list(f.Sizes), WorstSize: f.Size, Figure: *fig}
+		kind, _, _ := strings.Cut(c.Key, " ") // what follows it are the names of things
 		said := strings.Join([]string{c.Rule, g.show(c.Margin, c.Unit), g.show(math.Abs(c.Measured), c.Unit), strings.Join(c.Sizes, "\x00")}, "\x00")
+		twin := c.Subject + "\x00" + said
+		said = kind + "\x00" + said
 		i, known := at[said]
 		switch {
+		case twice[twin]:
 		case known && g.Closest[i].Subject != c.Subject:
 			g.Closest[i].Likewise = addTo(g.Closest[i].Likewise, c.Subject)
+			twice[twin] = true
 		case !known && len(g.Closest) < most:
+			twice[twin] = true
 			at[said] = len(g.Closest)
 			g.Closest = append(g.Closest, c)
 		}

@@ -60,7 +60,7 @@ func (s *sheet) garment(d *Document, g *Garment) {
 	s.flat(title, color.Bold)
 	about := count(g.Passed, "check", "checks") + " passed"
 	if len(g.Sizes) > 0 {
-		about += "; " + sizesText(g.Sizes)
+		about += "; " + g.sizesText(g.Sizes)
 	}
 	if len(d.Garments) > 1 {
 		verdict := g.Verdict(d.Least)
@@ -95,8 +95,25 @@ func (s *sheet) whichForbid(d *Document, entries []entry) {
 	}
 }
 
-func sizesText(sizes []string) string {
-	return plural(len(sizes), "size", "sizes") + " " + listed(sizes)
+func (g *Garment) sizesText(sizes []string) string {
+	return g.sizesWord(len(sizes)) + " " + listed(sizes)
+}
+
+// sizesWord is the word for sizes, or for the wearers of a table that stand in
+// their place.
+func (g *Garment) sizesWord(n int) string {
+	if g.Wearers {
+		return plural(n, "wearer", "wearers")
+	}
+	return plural(n, "size", "sizes")
+}
+
+// within is the word for what shows at a size or at a wearer: in 38, on anna.
+func (g *Garment) within() string {
+	if g.Wearers {
+		return "on"
+	}
+	return "in"
 }
 
 // listed names sizes or wearers, the first of them where they are many.
@@ -136,7 +153,7 @@ func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 		s.entry("figure", g.figureText(*f.Figure, ", where the limit is "))
 	}
 	if g.sizesMatter(f.Finding) {
-		s.entry("shows in", sizesAndWorst(g, f.Finding))
+		s.entry("shows "+g.within(), sizesAndWorst(g, f.Finding))
 	}
 	s.entryOf("look at", []word{unbroken(f.Range.String())})
 	if d.Source != nil {
@@ -167,7 +184,7 @@ func sizesAndWorst(g *Garment, f Finding) string {
 		text = "all of them"
 	}
 	if len(f.Sizes) > 1 && f.WorstSize != "" && g.differ(f.Figure) {
-		text += "; worst in " + f.WorstSize
+		text += "; worst " + g.within() + " " + f.WorstSize
 	}
 	return text
 }
@@ -183,15 +200,24 @@ func (s *sheet) closest(g *Garment) {
 		if n := len(c.Likewise); n > 0 {
 			subject += fmt.Sprintf(" and %d more", n)
 		}
-		s.entry(g.show(c.Margin, c.Unit), subject+" ("+c.Rule+": "+g.closeText(c)+")")
+		s.entry(g.show(c.Margin, c.Unit), subject+" ("+c.figureOf()+": "+g.closeText(c)+")")
 	}
+}
+
+// figureOf names the rule of a close call, and which of its figures it is where the
+// rule takes several.
+func (c Close) figureOf() string {
+	if c.Key == "" || strings.Contains(c.Rule, c.Key) { // fold-straight has one: straight
+		return c.Rule
+	}
+	return c.Rule + ", " + c.Key
 }
 
 // closeText is the figure of a close call, and the size it is of.
 func (g *Garment) closeText(c Close) string {
 	text := g.figureText(c.Figure, ", limit ")
 	if len(c.Sizes) > 1 && c.WorstSize != "" && g.differ(&c.Figure) {
-		text += "; tightest in " + c.WorstSize
+		text += "; tightest " + g.within() + " " + c.WorstSize
 	}
 	return text
 }

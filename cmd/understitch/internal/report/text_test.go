@@ -97,6 +97,48 @@ func TestCloseCallsAreFolded(t *testing.T) {
 	require.Contains(t, written(t, "text", d, Look{Width: 80}), "    0.1 mm    seam.a and 2 more (seam-walk: 3.1 mm, limit 3.2 mm)\n")
 }
 
+// Of a rule that takes several figures of one thing a close call says which it
+// means; where two of them come to the same, one is told.
+func TestCloseCallsSayWhichFigure(t *testing.T) {
+	of := func(rule, key string, margin float64) rules.Finding {
+		f := finding(rules.Error, 1)
+		f.Rule = &rules.Rule{Name: rule, Family: "layers"}
+		f.Subject, f.Key, f.Measured, f.Limit, f.Margin, f.Sizes, f.Size = "share.top", key, 1-margin, 1, margin, nil, ""
+		return f
+	}
+	r := inspected()
+	r.Result.Closest = []rules.Finding{
+		of("shared-edge", "length", 0.1), of("shared-edge", "shape shell.front.top", 0.2),
+		of("shared-edge", "corner shell.front.top", 0.2), of("fold-straight", "straight", 0.3), of("hem-drop", "", 0.4),
+	}
+	d := Of([]*inspect.Report{r}, Options{Closest: 9})
+	text := written(t, "text", d, Look{Width: 100})
+	require.Contains(t, text, "share.top (shared-edge, length: 0.9 mm, limit 1 mm)\n")
+	require.Contains(t, text, "share.top (shared-edge, shape shell.front.top: 0.8 mm, limit 1 mm)\n")
+	require.NotContains(t, text, "corner", "the same figure again")
+	require.Contains(t, text, "share.top (fold-straight: 0.7 mm, limit 1 mm)\n", "the rule's name says it")
+	require.Contains(t, text, "share.top (hem-drop: 0.6 mm, limit 1 mm)\n")
+	require.Contains(t, written(t, "json", d, Look{}), `"key": "shape shell.front.top"`)
+}
+
+// The wearers of a table are called so.
+func TestWearersAreCalledSo(t *testing.T) {
+	f := finding(rules.Error, 12)
+	f.Sizes, f.Size, f.Figures = []string{"anna", "rosa"}, "rosa", model.Range{Low: 1, High: 4}
+	r := inspected(f)
+	r.Sizes, r.OfWearers = []string{"anna", "rosa", "lotte"}, true
+	d := Of([]*inspect.Report{r}, Options{Least: rules.Error})
+	text := written(t, "text", d, Look{Width: 100})
+	require.Contains(t, text, "; wearers anna, rosa, lotte\n")
+	require.Contains(t, text, "    shows on  anna, rosa; worst on rosa\n")
+	require.Contains(t, written(t, "github", d, Look{}), "It shows on wearers anna, rosa; worst on rosa.")
+	require.Contains(t, written(t, "json", d, Look{}), `"wearers": true`)
+	r.OfWearers = false
+	text = written(t, "text", Of([]*inspect.Report{r}, Options{Least: rules.Error}), Look{Width: 100})
+	require.Contains(t, text, "; sizes anna, rosa, lotte\n")
+	require.Contains(t, text, "    shows in  anna, rosa; worst in rosa\n")
+}
+
 // Without colour nothing but text is written, and with it the same text.
 func TestColour(t *testing.T) {
 	d := plain()

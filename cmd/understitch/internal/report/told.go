@@ -26,7 +26,7 @@ func (d *Document) diagnostics(visit func(*Garment, diagnostic)) {
 func (g *Garment) particulars(f Finding) []string {
 	var out []string
 	if g.sizesMatter(f) {
-		out = append(out, "It shows in "+plural(len(f.Sizes), "size", "sizes")+" "+sizesAndWorst(g, f)+".")
+		out = append(out, "It shows "+g.within()+" "+g.sizesWord(len(f.Sizes))+" "+sizesAndWorst(g, f)+".")
 	}
 	if f.Mend != nil {
 		out = append(out, "To put it right: "+f.Mend.Title+".")
