@@ -36,7 +36,7 @@ func (d *Document) garmentPage(i int, g *Garment) *page.Garment {
 		About: count(g.Passed, "check", "checks") + " passed", Sizes: cleaned(g.Sizes),
 	}
 	if len(g.Sizes) > 0 {
-		out.About += "; " + sizesText(out.Sizes)
+		out.About += "; " + g.sizesText(out.Sizes)
 	}
 	if d.Source != nil {
 		out.Source = d.Source(g.File)
@@ -87,7 +87,7 @@ func (g *Garment) findingPage(number int, f Finding) page.Finding {
 		add("figure", g.figureText(*f.Figure, ", where the limit is "))
 	}
 	if g.sizesMatter(f) {
-		add("shows in", sizesAndWorst(g, f))
+		add("shows "+g.within(), sizesAndWorst(g, f))
 	}
 	for _, r := range f.Related {
 		add("see also", r.Message+" ("+g.where(r.Place)+")")
@@ -122,7 +122,7 @@ func (g *Garment) notes(out *page.Garment) {
 		note(&out.Trouble, g.where(diag.Place), sentence(diag))
 	}
 	for _, c := range g.Closest {
-		note(&out.Closest, g.show(c.Margin, c.Unit), c.Subject+" ("+c.Rule+": "+g.closeText(c)+")")
+		note(&out.Closest, g.show(c.Margin, c.Unit), c.Subject+" ("+c.figureOf()+": "+g.closeText(c)+")")
 	}
 	for _, w := range g.Waived {
 		note(&out.Waived, w.Subject, w.Message+" Because: "+w.Waiver.because())
@@ -194,7 +194,7 @@ func (d *Document) marks(i int, size string) []drawing.Finding {
 			}
 			m := drawing.Finding{Number: fmt.Sprint(k + 1), Severity: f.Severity, Subject: f.Subject, Key: keys[f.Fingerprint], Figure: g.figureAlone(f), Message: f.Message}
 			if m.Figure != "" && f.WorstSize != size && g.differ(f.Figure) {
-				m.Figure += " in " + f.WorstSize
+				m.Figure += " " + g.within() + " " + f.WorstSize
 			}
 			out = append(out, m)
 		}
