@@ -14,12 +14,12 @@ func (s *scope) bodyOf(b *block) map[string]float64 {
 	plain := scope{faults: s.faults, unit: s.unit, plainOnly: true}
 	body := make(map[string]float64, len(b.inOrder))
 	for _, a := range b.inOrder {
-		if !isName(a.Name) {
-			s.fault(a.NameRange, "Names are small letters, digits, - and _, and begin with a letter.",
-				"%q cannot be a name", a.Name)
-			continue
+		name := a.Name
+		if !isName(name) {
+			name = asName(name) // what names it rightly is not at fault
+			s.fault(a.NameRange, lettersOf(name), "%q cannot be a name", a.Name)
 		}
-		body[a.Name] = plain.length(a.Expr, above0)
+		body[name] = plain.length(a.Expr, above0)
 	}
 	return body
 }

@@ -169,7 +169,7 @@ const minusHint = "A minus sign needs a space on either side, as names may hold 
 // measure is a body measure in the file's unit.
 func (s *scope) measure(e *hclsyntax.ScopeTraversalExpr, name string) (float64, bool) {
 	if v, known := s.body[name]; known {
-		return v / s.unit.Millimetre, true
+		return v / s.unit.Millimetre, !(math.IsNaN(v) && s.failed) // what is wrong with it was said where it is stated
 	}
 	if s.lenient {
 		return math.NaN(), true

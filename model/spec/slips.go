@@ -18,8 +18,8 @@ type slip func(l *faultLine, i int) (n int, summary, detail string)
 
 // slips are tried in this order. It is a table and is never written to.
 var slips = []slip{
-	remark, oddFigure, oddSign, leftOut, hardSpace, bentQuotes, wordForSign, arrow, // figures and signs
-	leftOver, colon, twoEquals, oddName, lateValue, lateBrace, goesOn, noEquals, noBrace, breaksOff, alone, // lines
+	remark, listMark, sides, oddFigure, oddSign, leftOut, hardSpace, bentQuotes, wordForSign, arrow, // figures and signs
+	leftOver, oddLabel, colon, twoEquals, oddName, lateValue, lateBrace, goesOn, noEquals, noBrace, breaksOff, alone, // lines
 	roundList, braceList, indexed, callWithout, lastComma, bareList, twoValues, twoCommas, bareText, noComma, // values
 }
 
@@ -63,6 +63,15 @@ func oddFigure(l *faultLine, i int) (n int, summary, detail string) {
 	}
 	if low, high, ok := strings.Cut(value, ".."); ok {
 		return 1, value + " cannot be read as a figure", fmt.Sprintf("Write a range [%s, %s].", low, high)
+	}
+	if parts := strings.Split(value, "."); len(parts) == 3 && len(parts[2]) == 4 {
+		return 1, "a date stands in quotes", fmt.Sprintf("Write year, month and day: \"%s-%02s-%02s\".", parts[2], parts[1], parts[0])
+	}
+	if l.like(i, "txt") && l.tight(i-1) { // 5", 5" in one line make quoted text between them
+		return 1, value + "\" cannot be read as a figure", fmt.Sprintf("Write inch(%s).", value)
+	}
+	if l.like(i, "'") && l.tight(i-1) && !l.like(i+1, "num") {
+		return 2, value + "' cannot be read as a figure", fmt.Sprintf("Write inch(12 * %s).", value)
 	}
 	comma := l.like(i, ", num") && l.tight(i-1) && l.tight(i)
 	if more := l.like(i+2, ", num") && l.tight(i+1); comma && !more {
@@ -189,8 +198,8 @@ func wordForSign(l *faultLine, i int) (n int, summary, detail string) {
 	}
 	t := l.toks[i].text
 	switch sign := signWords[strings.ToLower(t)]; {
-	case t == "if" && !l.like(i+1, "end"):
-		return 2, "a choice is not written with if", "Write COMPARISON ? VALUE : OTHER VALUE."
+	case (t == "if" || t == "then" || t == "else") && !l.like(i+1, "end"):
+		return 2, "a choice is not written with if, then and else", "Write COMPARISON ? VALUE : OTHER VALUE."
 	case (t == "to" || t == "bis") && i > 0 && l.like(i-1, "num "+t+" num"):
 		return 2, fmt.Sprintf("%s is not known between figures", t), fmt.Sprintf("Write a range [%s, %s].", l.toks[i-1].text, l.toks[i+1].text)
 	case sign != "" && i > 0 && !l.like(i+1, "end") && !strings.Contains("=.,([{?:+-*/", l.toks[i-1].text) && !strings.Contains(".,)]}", l.toks[i+1].text):

@@ -51,6 +51,42 @@ func leftOver(l *faultLine, i int) (n int, summary, detail string) {
 	return len(l.toks) - i, fmt.Sprintf("%s is left over behind the closing brace", l.text(i, len(l.toks)-1)), "Take it out, or begin a new line after }."
 }
 
+// listMark is a dash or a number before a line, as in a list of things to do.
+func listMark(l *faultLine, i int) (n int, summary, detail string) {
+	if i > 0 {
+		return 0, "", ""
+	}
+	for _, mark := range []string{"-", "*", "num .", "num )"} {
+		n := len(strings.Fields(mark))
+		if !l.like(0, mark+" id") || n >= len(l.toks) {
+			continue
+		}
+		if block, value := l.root.words(l.toks[n].text); block || value {
+			return n + 1, "a line begins with its word", fmt.Sprintf("Take out what stands before %s.", l.toks[n].text)
+		}
+	}
+	return 0, "", ""
+}
+
+// oddLabel is a block whose name is a bare figure, or is set apart by a sign,
+// or whose word is missing.
+func oddLabel(l *faultLine, i int) (n int, summary, detail string) {
+	if i > 0 {
+		return 0, "", ""
+	}
+	switch {
+	case l.like(0, "id num {"):
+		return 3, "the name of a block stands in quotes", fmt.Sprintf("Write %s \"%s\" {.", l.toks[0].text, l.toks[1].text)
+	case l.like(0, "id : txt {"), l.like(0, "id = txt {"):
+		return 4, "nothing stands between the word of a block and its name", fmt.Sprintf("Write %s %s {.", l.toks[0].text, l.toks[2].text)
+	case l.like(0, "id ( txt ) {"):
+		return 5, "the name of a block has no brackets", fmt.Sprintf("Write %s %s {.", l.toks[0].text, l.toks[2].text)
+	case l.like(0, "txt {"):
+		return 2, "the word of this block is missing", fmt.Sprintf("For example: edge %s {.", l.toks[0].text)
+	}
+	return 0, "", ""
+}
+
 // colon is NAME: VALUE.
 func colon(l *faultLine, i int) (n int, summary, detail string) {
 	if i > 0 || !l.like(0, "id :") || len(l.toks) < 3 {

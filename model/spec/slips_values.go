@@ -18,7 +18,7 @@ func endsValue(t token) bool {
 
 func beginsValue(t token) bool {
 	switch t.kind {
-	case hclsyntax.TokenIdent, hclsyntax.TokenNumberLit, hclsyntax.TokenQuotedLit, hclsyntax.TokenOBrack, hclsyntax.TokenOBrace:
+	case hclsyntax.TokenIdent, hclsyntax.TokenNumberLit, hclsyntax.TokenQuotedLit, hclsyntax.TokenOBrack, hclsyntax.TokenOBrace, hclsyntax.TokenOParen:
 		return true
 	}
 	return false
@@ -215,7 +215,25 @@ func noComma(l *faultLine, i int) (n int, summary, detail string) {
 	if from >= 0 && to > i {
 		end = to
 	}
-	return end - i, fmt.Sprintf("%s is left over at the end of this line", l.text(i, end-1)), "Take it out; each value has a line of its own."
+	return end - i, fmt.Sprintf("%s is left over at the end of this line", l.text(i, end-1)), "Take it out, or begin a remark with #; each value has a line of its own."
+}
+
+// sides is A to B, A and B or A -> B where two edges are meant.
+func sides(l *faultLine, i int) (n int, summary, detail string) {
+	word := strings.ToLower(l.toks[i].text)
+	n = 1
+	switch {
+	case !l.addresses() || !l.like(i-1, "id"):
+		return 0, "", ""
+	case l.like(i, "- >"):
+		n = 2
+	case word != "to" && word != "and" && word != "with" && word != "=>" && word != "&":
+		return 0, "", ""
+	}
+	if !l.like(i+n, "id .") {
+		return 0, "", ""
+	}
+	return n + 1, "the edges of a list have commas between them", "Write [A, B]."
 }
 
 // addresses reports whether the line gives edges or pieces by their addresses.

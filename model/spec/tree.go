@@ -171,7 +171,6 @@ func (g *grower) label(src *hclsyntax.Block, sh *shape, b *block) bool {
 		return false
 	}
 	b.name = src.Labels[0]
-	const letters = "Names are small letters, digits, - and _, and begin with a letter: "
 	switch r := src.LabelRanges[0]; {
 	case sh.label == textLabel:
 		if strings.TrimSpace(b.name) == "" {
@@ -179,7 +178,7 @@ func (g *grower) label(src *hclsyntax.Block, sh *shape, b *block) bool {
 			return false
 		}
 	case !isName(b.name):
-		g.fault(r, letters+fmt.Sprintf("%q.", asName(b.name)), "%q cannot be a name", b.name)
+		g.fault(r, lettersOf(asName(b.name)), "%q cannot be a name", b.name)
 		return false
 	case b.kind == "layer" && slices.Contains(firstWords, b.name):
 		g.fault(r, "Addresses that begin with this word mean something else.", "a layer cannot be called %q", b.name)

@@ -55,7 +55,11 @@ func (s *scope) suits(e hclsyntax.Expression, v float64, want sense) float64 {
 		s.fault(e.Range(), "", "this cannot be negative")
 		return math.NaN()
 	case want == above0 && v <= 0:
-		s.fault(e.Range(), "", "this must be more than 0")
+		detail := ""
+		if low, high, dash := dashed(e); dash {
+			detail = fmt.Sprintf("This is %[1]s less %[2]s; two figures stand in a list, [%[1]s, %[2]s].", low, high)
+		}
+		s.fault(e.Range(), detail, "this must be more than 0")
 		return math.NaN()
 	}
 	return v

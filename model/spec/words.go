@@ -1,6 +1,7 @@
 package spec
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -216,6 +217,11 @@ func asName(text string) string {
 		return name
 	}
 	return "front"
+}
+
+// lettersOf says what a name consists of, with one that could be meant.
+func lettersOf(name string) string {
+	return fmt.Sprintf("Names are small letters, digits, - and _, and begin with a letter: %q.", name)
 }
 
 // isName reports whether a label can be used in addresses: a small letter, then
