@@ -187,7 +187,7 @@ func (d *drawer) pieceName(b *board, p *model.Piece, m curve.Motion, share float
 	}
 	mark := own(p, Mark{Kind: PieceName, At: at, Text: []string{p.Address(), CutText(p)}, Bold: true})
 	b.put(mark)
-	b.names = append(b.names, pieceWord{mark, p, home, share})
+	b.names = append(b.names, pieceWord{mark, p, home, share, cutAcross(home)})
 	b.spot(p.Address(), spot{at: at, away: curve.Point{Y: 1}})
 	b.spot(p.Layer.Address(), spot{at: at, away: curve.Point{Y: 1}})
 }

@@ -126,6 +126,30 @@ type pieceWord struct {
 	piece *model.Piece
 	home  *curve.Region // the piece as it lies in the panel
 	share float64       // of its height, about where the name should stand
+	rows  [][]curve.Span
+}
+
+// cutAcross are the stretches of cloth at so many heights of a piece, from its
+// top to its foot.
+func cutAcross(home *curve.Region) [][]curve.Span {
+	const heights = 144
+	box := home.Bounds()
+	out := make([][]curve.Span, heights+1)
+	for i := range out {
+		out[i] = home.Spans(box.Min.Y + float64(i)/heights*box.Height())
+	}
+	return out
+}
+
+// across are the stretches of cloth at the nearest of those heights.
+func (n pieceWord) across(y float64) []curve.Span {
+	box := n.home.Bounds()
+	last := float64(len(n.rows) - 1)
+	at := math.Round((y - box.Min.Y) / box.Height() * last)
+	if !(at >= 0 && at <= last) {
+		return nil
+	}
+	return n.rows[int(at)]
 }
 
 // placeName puts a piece's name on its cloth, clear of words and tags, and of
@@ -177,7 +201,7 @@ func (n pieceWord) places() []curve.Point {
 	var out []curve.Point
 	for i := 1; i < down; i++ {
 		y := box.Min.Y + float64(i)/down*box.Height()
-		for _, s := range n.home.Spans(y) {
+		for _, s := range n.across(y) {
 			for k := 1; k <= across; k++ {
 				out = append(out, curve.Point{X: s.X0 + float64(k)/(across+1)*(s.X1-s.X0), Y: y})
 			}
@@ -210,7 +234,7 @@ func (n pieceWord) outside(box curve.Box) float64 {
 	for i := range slices + 1 {
 		y := box.Min.Y + float64(i)/slices*box.Height()
 		most := 0.0
-		for _, s := range n.home.Spans(y) {
+		for _, s := range n.across(y) {
 			most = max(most, min(s.X1, box.Max.X)-max(s.X0, box.Min.X))
 		}
 		sum += 1 - max(most, 0)/box.Width()

@@ -105,6 +105,7 @@
   function fit(b) {
     var sheet = sheetOf(b);
     if (!sheet) return;
+    var panels = [], common = Infinity; // pixels a millimetre, alike for all pieces
     each(sheet, 'figure.panel', function (figure) {
       var svg = figure.querySelector('svg'), m = figure.dataset.beside.split(' ').map(Number);
       var box = svg.boxes || (svg.boxes = svg.getAttribute('viewBox').split(' ').map(Number));
@@ -113,13 +114,19 @@
       if (room <= 0) return;
       var wide = box[2] / pt - m[0] - m[1], high = box[3] / pt - m[2] - m[3];
       var most = Math.min(2, Math.max(0.8 * window.innerHeight / high, 1));
-      var scale = Math.max(Math.min((room - m[0] - m[1]) / wide, most), 1) * b.zoom;
-      var less = pt * (1 - 1 / scale);
-      svg.setAttribute('viewBox', [box[0] + m[0] * less, box[1] + m[2] * less, box[2] - (m[0] + m[1]) * less, box[3] - (m[2] + m[3]) * less].join(' '));
-      svg.classList.add('set');
-      svg.style.width = wide * scale + m[0] + m[1] + 'px';
-      svg.style.height = high * scale + m[2] + m[3] + 'px';
-      svg.style.setProperty('--k', 1 / scale);
+      var scale = Math.max(Math.min((room - m[0] - m[1]) / wide, most), 1);
+      var piece = svg.querySelector('rect.ground') !== null;
+      if (piece) common = Math.min(common, scale / pt);
+      panels.push({ svg: svg, m: m, box: box, pt: pt, wide: wide, high: high, scale: scale, piece: piece });
+    });
+    panels.forEach(function (p) {
+      var m = p.m, scale = (p.piece ? Math.max(common * p.pt, 1) : p.scale) * b.zoom;
+      var less = p.pt * (1 - 1 / scale);
+      p.svg.setAttribute('viewBox', [p.box[0] + m[0] * less, p.box[1] + m[2] * less, p.box[2] - (m[0] + m[1]) * less, p.box[3] - (m[2] + m[3]) * less].join(' '));
+      p.svg.classList.add('set');
+      p.svg.style.width = p.wide * scale + m[0] + m[1] + 'px';
+      p.svg.style.height = p.high * scale + m[2] + m[3] + 'px';
+      p.svg.style.setProperty('--k', 1 / scale);
     });
   }
 
