@@ -81,6 +81,7 @@ type Fabric struct {
 	ShrinkAcross, ShrinkAlong float64
 	Washed                    bool // before it is cut
 	Place                     Place
+	Stated                    Attributes
 }
 
 // Drawing tells which line of a piece was drawn.
@@ -178,6 +179,7 @@ type Notch struct {
 	Depth   float64 // NaN when not stated
 	Place   Place
 	Given   Place // the attribute that fixes it
+	Deep    Place // the attribute that states its depth
 }
 
 // Standard is the house's allowance for one role.

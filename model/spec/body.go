@@ -71,7 +71,7 @@ func isKnownMeasure(name string) bool {
 func (s *scope) fabric(b *block) *model.Fabric {
 	nan := math.NaN()
 	f := &model.Fabric{Name: b.name, Thickness: nan, StretchAcross: nan, StretchAlong: nan,
-		ShrinkAcross: nan, ShrinkAlong: nan, Place: place(b.header)}
+		ShrinkAcross: nan, ShrinkAlong: nan, Place: place(b.header), Stated: b.stated()}
 	if e := b.attr("thickness"); e != nil {
 		f.Thickness = s.length(e, atLeast0)
 	}

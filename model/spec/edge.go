@@ -189,7 +189,7 @@ func (b *drafter) notch(c *block, p *model.Piece) {
 		n.Kind = b.text(x)
 	}
 	if x := c.attr("depth"); x != nil {
-		n.Depth = b.length(x, atLeast0)
+		n.Depth, n.Deep = b.length(x, atLeast0), place(x.Range())
 	}
 	const one = "A notch states one of at, level and point."
 	given := ""

@@ -29,7 +29,7 @@ var ButtonSpacing = &rules.Rule{
 		How: "Measured along the stitch line, darts closed: where the bust or the waist level crosses the closure, a button must lie near it, if " +
 			"the wearer's measure there is known. Where one is missing the row has to be divided anew in any case; else the widest and the " +
 			"narrowest gap are compared. The first and the last stand clear of the closure's ends by a share of the button's diameter, and the " +
-			"edge runs on by as much past the buttons' centre. A button past the closure's end cannot be sewn on and is an error; all else is a warning. What a spec does not state is not judged. A buttonhole is as long as the button's " +
+			"edge runs on by as much past the buttons' centre. A button past the closure's end cannot be sewn on and is an error; all else is a warning. What a spec does not state is not judged, nor what follows from a diameter that no button has. A buttonhole is as long as the button's " +
 			"diameter and thickness together.",
 		Fix: "Fix a button at the bust and one at the waist and divide what lies between. Move the ends of the closure, or take a smaller button.",
 		Bad: buttonSpacingBad, Good: buttonSpacingGood, Since: "0.1",
@@ -68,6 +68,15 @@ func buttonSpacing(p *rules.Pass, c *model.Closure) {
 		b.even() // else the row is divided anew in any case
 	}
 	b.room()
+}
+
+// diameter of the buttons. One that no button has is for unit-slip to tell, and
+// nothing is judged by it.
+func (b *buttoning) diameter() float64 {
+	if d := b.closure.Diameter; d >= model.LeastButton && d <= model.GreatestButton {
+		return d
+	}
+	return math.NaN()
 }
 
 // nearEnd is how far past the end, in millimetres, a button lies at it.
@@ -153,7 +162,7 @@ func (b *buttoning) room() {
 		return
 	}
 	needed := 0.0
-	if d := b.closure.Diameter; model.Known(d) {
+	if d := b.diameter(); model.Known(d) {
 		needed = d * b.Limit("room")
 	}
 	first, last := b.buttons[0], b.buttons[len(b.buttons)-1]
@@ -174,7 +183,7 @@ func (b *buttoning) room() {
 
 func (b *buttoning) extension() {
 	c := b.closure
-	if !model.Known(c.Extension) || !model.Known(c.Diameter) {
+	if !model.Known(c.Extension) || !model.Known(b.diameter()) {
 		return
 	}
 	needed := c.Diameter * b.Limit("extension")

@@ -26,13 +26,13 @@ var UnitSlip = rules.Rule{
 		Why: "An inch in a file of centimetres, or a lost decimal point, is two and a half or ten times out. Where both sides of a seam are drawn " +
 			"from it they agree, and the garment is cut for a doll or a horse.",
 		How: "Figures are held against what a body and a garment can measure. Looked at are: girths round the trunk; the girth of a layer at a " +
-			"level against the body's, where no ease is stated for it; allowances, once where they are stated; a level that lies far above or " +
-			"below all pieces. So is a point so far from all others of its piece that the piece would be several times smaller without it, unless " +
+			"level against the body's, where no ease is stated for it; allowances, once where they are stated; buttons, laps, fastener tapes, the " +
+			"thickness of cloths and the depth of notches; a level that lies far above or below all pieces. So is a point so far from all others of its piece that the piece would be several times smaller without it, unless " +
 			"its edges agree with what they are sewn to.",
 		Fix: "Look at the figure and at the unit it was measured in. Write inch(34) or mm(12) where it is not the file's.",
 		Bad: unitSlipBad, Good: unitSlipGood, Since: "0.1",
 	},
-	Limits: []rules.Limit{
+	Limits: append([]rules.Limit{
 		{Name: "least-girth", Value: 400, Unit: rules.Millimetres, Text: "the least girth round a trunk, a small child's", Source: "from memory"},
 		{Name: "greatest-girth", Value: 2000, Unit: rules.Millimetres, Text: "the greatest girth round a trunk; the largest of 1,986 women measured 1341 mm", Source: "common practice, no source; the women: ANSUR II, 2012"},
 		{Name: "least-share", Value: 0.45, Unit: rules.Ratio, Text: "the least share of the body's girth that a layer can have; one drawn in inches as centimetres has 0.39", Source: "common practice, no source"},
@@ -42,7 +42,7 @@ var UnitSlip = rules.Rule{
 		{Name: "level", Value: 2, Unit: rules.Ratio, Text: "how many times the height of all pieces a level may lie away from them", Source: "common practice, no source"},
 		{Name: "point", Value: 3, Unit: rules.Ratio, Text: "how many times larger a piece may be with one point than without it", Source: "common practice, no source"},
 		{Name: "agree", Value: 3.2, Unit: rules.Millimetres, Text: "sides of a seam that differ by no more than this confirm each other", Source: "as in seam-walk"},
-	},
+	}, smallLimits()...),
 	Each: unitSlip,
 }
 
@@ -51,7 +51,23 @@ func unitSlip(g *model.Garment, look func(model.Thing, func(*rules.Pass))) {
 	for _, l := range g.Levels {
 		look(l, func(p *rules.Pass) { levelUnits(p, l) })
 	}
-	seen := map[model.Place]bool{}
+	seen := map[model.Place]bool{} // blocks and attributes of a house serve many
+	for _, c := range g.Closures {
+		look(c, func(p *rules.Pass) { closureUnits(p, c, seen) })
+	}
+	for _, l := range g.Layers {
+		if f := l.Fabric; f != nil && !seen[f.Place] {
+			seen[f.Place] = true
+			look(l, func(p *rules.Pass) { clothUnits(p, l) })
+		}
+	}
+	depths := map[float64]bool{} // notches are all cut with one tool: one slip
+	for _, n := range g.Notches() {
+		if model.Known(n.Depth) && !depths[n.Depth] {
+			depths[n.Depth] = true
+			look(n, func(p *rules.Pass) { notchUnits(p, n) })
+		}
+	}
 	for _, piece := range g.Pieces() {
 		look(piece, func(p *rules.Pass) { pieceUnits(p, piece) })
 		for _, e := range piece.Edges {
