@@ -37,10 +37,13 @@ type heights struct{ top, bottom float64 }
 type (
 	garmentFigures struct {
 		joins    []*Join
+		joinOf   map[Thing]*Join
+		grains   kept[[]GrainPair]
 		partners map[*Edge][]*Edge
 		uses     map[*Edge][]Use
 		apart    map[*Edge]float64
 		laidOn   map[*Edge][]*Edge
+		laying   map[*Edge]*laying
 		meetings map[*Notch][]NotchMeeting
 	}
 	pieceFigures struct {

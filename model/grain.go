@@ -27,6 +27,11 @@ type GrainPair struct {
 // only where the seam runs along the grain rather than across it. The
 // halves of one piece agree by their making.
 func (g *Garment) GrainPairs() []GrainPair {
+	out, _ := g.figures.grains.get(func() ([]GrainPair, error) { return g.grainPairs(), nil })
+	return out
+}
+
+func (g *Garment) grainPairs() []GrainPair {
 	var out []GrainPair
 	for _, s := range g.Seams {
 		a, b, err := g.Walks(g.JoinOf(s))

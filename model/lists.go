@@ -57,12 +57,13 @@ func (g *Garment) Joins() []*Join {
 
 // JoinOf finds the join of a seam or closure.
 func (g *Garment) JoinOf(thing Thing) *Join {
-	for _, j := range g.Joins() {
-		if j.Thing == thing {
-			return j
+	if g.figures.joinOf == nil {
+		g.figures.joinOf = make(map[Thing]*Join, len(g.Joins()))
+		for _, j := range g.Joins() {
+			g.figures.joinOf[j.Thing] = j
 		}
 	}
-	return nil
+	return g.figures.joinOf[thing]
 }
 
 // stretch is one edge of a closure, between the closure's marks.

@@ -58,7 +58,8 @@ type OutlineCrossing struct {
 	At   curve.Point
 }
 
-// OutlineCrossings are the places where the outline crosses itself.
+// OutlineCrossings are the places where the outline crosses itself, or many of
+// them where it lies on itself too often for all to be found.
 func (p *Piece) OutlineCrossings() ([]OutlineCrossing, error) {
 	if e := p.firstPaper(); e != nil {
 		return nil, missing("%s has no drawing", e.Address())
@@ -67,20 +68,21 @@ func (p *Piece) OutlineCrossings() ([]OutlineCrossing, error) {
 	for i, e := range p.Edges {
 		paths[i] = e.Path
 	}
-	return p.crossings(paths), nil
+	return p.crossings("outline", paths)
 }
 
-// CutLineCrossings are the places where the piece's cut line crosses itself.
+// CutLineCrossings are the places where the piece's cut line crosses itself, in the
+// same way.
 func (p *Piece) CutLineCrossings() ([]OutlineCrossing, error) {
 	paths, err := p.CutLine()
 	if err != nil {
 		return nil, err
 	}
-	return p.crossings(paths), nil
+	return p.crossings("cut line", paths)
 }
 
-// crossings are the places where an outline drawn edge by edge crosses itself.
-func (p *Piece) crossings(paths []*curve.Path) []OutlineCrossing {
+// crossings are the places where a line drawn edge by edge crosses itself.
+func (p *Piece) crossings(line string, paths []*curve.Path) ([]OutlineCrossing, error) {
 	edge := func(i int) *Edge {
 		if i < 0 {
 			return nil
@@ -88,8 +90,12 @@ func (p *Piece) crossings(paths []*curve.Path) []OutlineCrossing {
 		return p.Edges[i]
 	}
 	var out []OutlineCrossing
-	for _, m := range curve.SelfCrossings(paths) {
+	found, whole := curve.SelfCrossings(paths)
+	if !whole && len(found) == 0 {
+		return nil, missing("the %s of %s touches itself in too many places to be looked at: draw it with fewer points", line, p.Address())
+	}
+	for _, m := range found {
 		out = append(out, OutlineCrossing{edge(m.EdgeA), edge(m.EdgeB), m.P})
 	}
-	return out
+	return out, nil
 }

@@ -156,7 +156,7 @@ func (g *Garment) oneLine(a, b *Edge) bool {
 // sewnToOne reports whether two edges are sewn end to end to one edge that runs
 // on where they meet.
 func (g *Garment) sewnToOne(a, b *Edge) bool {
-	for _, j := range g.Joins() {
+	for _, j := range g.laying(a).by {
 		first, second, err := g.Walks(j)
 		if err != nil {
 			continue
@@ -169,19 +169,57 @@ func (g *Garment) sewnToOne(a, b *Edge) bool {
 		}
 	}
 	// Or by two seams, each of which takes a part of the other edge.
-	for _, j := range g.Joins() {
-		for _, k := range g.Joins() {
-			if j == k {
-				continue
+	across := g.laying(b).across
+	for p, of := range g.laying(a).across {
+		if other, ok := across[p]; ok && (of != other || of == nil) {
+			return true
+		}
+	}
+	return false
+}
+
+// laying is what a garment's joins do with one edge: which they are, and which
+// edges they lay on it, each with the join that does so, nil where there are
+// several.
+type laying struct {
+	by     []*Join
+	across map[*Edge]*Join
+}
+
+func (g *Garment) laying(e *Edge) *laying {
+	if g.figures.laying == nil {
+		g.figures.laying = map[*Edge]*laying{}
+		for _, j := range g.Joins() {
+			g.lay(j)
+		}
+	}
+	if l := g.figures.laying[e]; l != nil {
+		return l
+	}
+	return &laying{}
+}
+
+// lay enters a join at the edges of both of its sides.
+func (g *Garment) lay(j *Join) {
+	for i, side := range j.Sides {
+		for _, s := range side {
+			l := g.figures.laying[s.Edge]
+			if l == nil {
+				l = &laying{across: map[*Edge]*Join{}}
+				g.figures.laying[s.Edge] = l
 			}
-			for _, p := range j.opposite(a) {
-				if slices.Contains(k.opposite(b), p) {
-					return true
+			if n := len(l.by); n == 0 || l.by[n-1] != j {
+				l.by = append(l.by, j)
+			}
+			for _, o := range j.Sides[1-i] {
+				if by, ok := l.across[o.Edge]; ok && by != j {
+					l.across[o.Edge] = nil
+				} else {
+					l.across[o.Edge] = j
 				}
 			}
 		}
 	}
-	return false
 }
 
 // between is the place along the walk where one of two edges follows the other.
@@ -205,18 +243,4 @@ const crossingNear = 10
 func (w *Walk) crossedNear(at, length float64) bool {
 	near := Range{at + min(0, w.Length-length) - crossingNear, at + max(0, w.Length-length) + crossingNear}
 	return slices.ContainsFunc(w.Crossings(), func(c Crossing) bool { return near.Beyond(c.At) == 0 })
-}
-
-// opposite are the edges that the join lays on an edge.
-func (j *Join) opposite(e *Edge) []*Edge {
-	var out []*Edge
-	for i, side := range j.Sides {
-		if !slices.ContainsFunc(side, func(s Stretch) bool { return s.Edge == e }) {
-			continue
-		}
-		for _, s := range j.Sides[1-i] {
-			out = append(out, s.Edge)
-		}
-	}
-	return out
 }

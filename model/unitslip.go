@@ -52,10 +52,10 @@ func (p *Piece) FarPoint() (FarPoint, bool) {
 		return FarPoint{}, false
 	}
 	// Only without one of the two that lie farthest apart is it any smaller.
-	whole, first, second := extent(points)
+	whole, first, second := curve.FarthestApart(points)
 	var best FarPoint
 	for _, i := range []int{first, second} {
-		rest, _, _ := extent(slices.Delete(slices.Clone(points), i, i+1))
+		rest, _, _ := curve.FarthestApart(slices.Delete(slices.Clone(points), i, i+1))
 		if rest > 0 && whole/rest > best.Times {
 			best = FarPoint{points[i], owners[i], whole / rest}
 		}
@@ -82,18 +82,6 @@ func (g *Garment) Confirmed(f FarPoint, near float64) bool {
 		}
 	}
 	return false
-}
-
-// extent is the largest distance between any two of the points, and which they are.
-func extent(points []curve.Point) (d float64, first, second int) {
-	for i, p := range points {
-		for j, q := range points[:i] {
-			if apart := p.Dist(q); apart > d {
-				d, first, second = apart, j, i
-			}
-		}
-	}
-	return d, first, second
 }
 
 // FarLevel is how far a level lies above or below all pieces that are drafted in

@@ -54,7 +54,8 @@ func TestSelfCrossingsCases(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			check := func(edges []*Path, m Motion) {
-				got := SelfCrossings(edges)
+				got, whole := SelfCrossings(edges)
+				require.True(t, whole)
 				require.Len(t, got, len(tt.want), "%v", got)
 				for _, w := range tt.want {
 					found := false
@@ -122,7 +123,8 @@ func TestSelfCrossingsAgainstPolygon(t *testing.T) {
 			edges = append(edges, New(Cubic(at, point(), point(), to)))
 			at = to
 		}
-		got := SelfCrossings(edges)
+		got, whole := SelfCrossings(edges)
+		require.True(t, whole)
 		for _, g := range got {
 			require.Less(t, edges[g.EdgeA].At(g.SA).Dist(g.P), 1e-6)
 			require.Less(t, edges[g.EdgeB].At(g.SB).Dist(g.P), 1e-5)

@@ -12,16 +12,12 @@ func (p *Path) Nearest(q Point) (s, distance float64) {
 	if len(p.segs) == 0 {
 		return 0, q.Len()
 	}
-	first, least := 0, math.Inf(1)
-	for i := range p.boxes {
-		if d := p.boxes[i].distance(q); d < least {
-			first, least = i, d
-		}
-	}
+	first := p.boxes.nearest(q)
 	best := first
 	bestT, distance := p.segs[first].nearest(q)
-	for i := range p.boxes {
-		if i == first || p.boxes[i].distance(q) >= distance {
+	tooFar := func(b *Box, _, _ int) bool { return b.distance(q) >= distance }
+	for i := p.boxes.next(0, tooFar); i < len(p.segs); i = p.boxes.next(i+1, tooFar) {
+		if i == first {
 			continue
 		}
 		if t, d := p.segs[i].nearest(q); d < distance {

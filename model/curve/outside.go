@@ -149,11 +149,9 @@ func (o *outsider) bound(g *Segment, a, b *probe) float64 {
 func (r *Region) clearOf(g *Segment, s strip) bool {
 	box := emptyBox().with(s.a).with(s.d)
 	budget := 64
-	for i := range r.sides {
+	apart := func(b *Box, _, _ int) bool { return box.apart(*b, s.width) }
+	for i := r.boxes.next(0, apart); i < len(r.sides); i = r.boxes.next(i+1, apart) {
 		f := &r.sides[i]
-		if box.apart(f.box, s.width) {
-			continue
-		}
 		if !clearOfSide(&f.Segment, f.whole(), &s, &budget) {
 			return false
 		}
@@ -186,11 +184,9 @@ func (r *Region) clearance(p *Path, tolerance float64) Bound {
 		}
 	}
 	c.low = c.high
-	for i := range p.segs {
-		for j := range r.sides {
-			if p.boxes[i].apart(r.sides[j].box, c.high) {
-				continue
-			}
+	for i, box := range p.boxes.levels[0] {
+		apart := func(b *Box, _, _ int) bool { return box.apart(*b, c.high) }
+		for j := r.boxes.next(0, apart); j < len(r.sides); j = r.boxes.next(j+1, apart) {
 			c.path, c.index, c.side = p, i, &r.sides[j].Segment
 			c.pair(p.segs[i].whole(), r.sides[j].whole(), 100)
 		}

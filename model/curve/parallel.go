@@ -192,7 +192,7 @@ func (r *run) appendTo(segs []Segment) []Segment {
 	if first > 0 && r.follows {
 		last, next := &segs[first-1], &segs[first]
 		if gap := last.d.Dist(next.a); gap > joinNear {
-			segs = append(segs[:first:first], Line(last.d, next.a))
+			segs = append(segs[:first], Line(last.d, next.a))
 			segs = append(segs, rest.segs...)
 			segs = merged(segs, first)
 		}

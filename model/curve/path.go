@@ -15,7 +15,7 @@ type Path struct {
 	segs   []Segment
 	first  []int32 // index of the first leaf of each segment, and one past the last
 	leaves []leaf
-	boxes  []Box
+	boxes  boxTree // of the segments
 }
 
 // New returns the path made of the segments in order. Segments of no length
@@ -45,10 +45,11 @@ func New(segs ...Segment) *Path {
 
 // fence works out the bounds of every segment.
 func (p *Path) fence() {
-	p.boxes = make([]Box, len(p.segs))
+	boxes := make([]Box, len(p.segs))
 	for i := range p.segs {
-		p.boxes[i] = p.segs[i].box()
+		boxes[i] = p.segs[i].box()
 	}
+	p.boxes = newBoxTree(boxes)
 }
 
 // Polyline returns the path of straight lines through the points.
@@ -101,14 +102,10 @@ func (p *Path) Length() float64 {
 
 // Bounds returns the smallest upright box that holds the path.
 func (p *Path) Bounds() Box {
-	if len(p.boxes) == 0 {
+	if len(p.segs) == 0 {
 		return Box{}
 	}
-	b := p.boxes[0]
-	for _, c := range p.boxes[1:] {
-		b = b.Union(c)
-	}
-	return b
+	return p.boxes.whole()
 }
 
 // find returns the leaf that holds arc length s: the last one that starts at

@@ -10,7 +10,9 @@ import "math"
 type Region struct {
 	edges  []*Path
 	sides  []side
+	boxes  boxTree    // of the sides
 	pieces []monotone // owner is an index into sides
+	spread boxTree    // the boxes of the pieces
 	bounds Box
 	area   float64
 }
@@ -18,7 +20,6 @@ type Region struct {
 // side is one segment of the outline.
 type side struct {
 	Segment
-	box  Box
 	edge int32 // −1 for a bridged gap
 	seg  int32 // index of the segment within its edge
 }
@@ -26,7 +27,7 @@ type side struct {
 // NewRegion returns the region inside the edges. Edges of no length are
 // tolerated; nothing at all gives an empty region.
 func NewRegion(edges []*Path) *Region {
-	r := &Region{edges: append([]*Path(nil), edges...), bounds: emptyBox()}
+	r := &Region{edges: append([]*Path(nil), edges...)}
 	var start, at Point
 	begun := false
 	bridge := func(to Point) {
@@ -47,20 +48,29 @@ func NewRegion(edges []*Path) *Region {
 	}
 	if begun {
 		bridge(start)
-	} else {
-		r.bounds = Box{}
+	}
+	boxes := make([]Box, len(r.sides))
+	for i := range r.sides {
+		boxes[i] = r.sides[i].Segment.box()
+	}
+	r.boxes = newBoxTree(boxes)
+	if begun {
+		r.bounds = r.boxes.whole()
 	}
 	for i := range r.sides {
 		r.pieces = r.sides[i].appendMonotone(r.pieces, int32(i))
 		r.area += r.sides[i].Segment.area(r.bounds.Min.Lerp(r.bounds.Max, 0.5))
 	}
+	spread := make([]Box, len(r.pieces))
+	for i := range r.pieces {
+		spread[i] = r.pieces[i].box()
+	}
+	r.spread = newBoxTree(spread)
 	return r
 }
 
 func (r *Region) add(g Segment, edge, seg int32) {
-	s := side{Segment: g, box: g.box(), edge: edge, seg: seg}
-	r.sides = append(r.sides, s)
-	r.bounds = r.bounds.Union(s.box)
+	r.sides = append(r.sides, side{Segment: g, edge: edge, seg: seg})
 }
 
 // SignedArea returns the area in square millimetres, exact for lines, cubics
@@ -106,28 +116,33 @@ func (r *Region) Contains(q Point) bool {
 
 // winds tells whether the outline winds round q. It counts the pieces that
 // pass to the right of q; a piece takes its upper end but not its lower one,
-// and neighbours share ends exactly, so none is counted twice or missed.
+// and neighbours share ends exactly, so none is counted twice or missed. Of a
+// run of pieces that lies to the right of q as a whole only the two ends count.
 func (r *Region) winds(q Point) bool {
 	winding := 0
-	for i := range r.pieces {
-		m := &r.pieces[i]
-		step := 0
-		switch {
-		case m.p0.Y <= q.Y && q.Y < m.p1.Y:
-			step = 1
-		case m.p1.Y <= q.Y && q.Y < m.p0.Y:
-			step = -1
-		default:
-			continue
+	passed := func(first, end int) {
+		if r.pieces[first].p0.Y <= q.Y {
+			winding++
 		}
+		if r.pieces[end-1].p1.Y <= q.Y {
+			winding--
+		}
+	}
+	settled := func(b *Box, first, end int) bool {
 		switch {
-		case q.X < min(m.p0.X, m.p1.X):
-			winding += step
-		case q.X <= max(m.p0.X, m.p1.X):
-			g := &r.sides[m.owner].Segment
-			if g.at(m.levelParam(g, q.Y)).X > q.X {
-				winding += step
-			}
+		case b.Max.X < q.X || b.Max.Y <= q.Y || b.Min.Y > q.Y:
+			return true
+		case b.Min.X > q.X:
+			passed(first, end)
+			return true
+		}
+		return false
+	}
+	for i := r.spread.next(0, settled); i < len(r.pieces); i = r.spread.next(i+1, settled) {
+		m := &r.pieces[i]
+		g := &r.sides[m.owner].Segment
+		if g.at(m.levelParam(g, q.Y)).X > q.X {
+			passed(i, i+1)
 		}
 	}
 	return winding != 0
@@ -142,16 +157,12 @@ type foot struct {
 
 // nearest finds the foot of q on the outline.
 func (r *Region) nearest(q Point) foot {
-	first, least := 0, math.Inf(1)
-	for i := range r.sides {
-		if d := r.sides[i].box.distance(q); d < least {
-			first, least = i, d
-		}
-	}
+	first := r.boxes.nearest(q)
 	best := foot{side: first}
 	best.t, best.distance = r.sides[first].nearest(q)
-	for i := range r.sides {
-		if i == first || r.sides[i].box.distance(q) >= best.distance {
+	tooFar := func(b *Box, _, _ int) bool { return b.distance(q) >= best.distance }
+	for i := r.boxes.next(0, tooFar); i < len(r.sides); i = r.boxes.next(i+1, tooFar) {
+		if i == first {
 			continue
 		}
 		if t, d := r.sides[i].nearest(q); d < best.distance {

@@ -62,7 +62,8 @@ func (r *Region) Spans(y float64) []Span {
 // (1 below on paper, −1 above), put back on y.
 func (r *Region) slice(y float64, off int) []hitSpan {
 	var hits []levelHit
-	for i := range r.pieces {
+	clear := func(b *Box, _, _ int) bool { return b.Max.Y < y-levelSnap || b.Min.Y > y+levelSnap }
+	for i := r.spread.next(0, clear); i < len(r.pieces); i = r.spread.next(i+1, clear) {
 		m := &r.pieces[i]
 		s0, s1 := levelSide(m.p0.Y, y), levelSide(m.p1.Y, y)
 		// Ends on the level lie on the other side of one that is off it.

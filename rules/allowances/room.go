@@ -104,11 +104,15 @@ func turn(p *rules.Pass, e *model.Edge, at, radius float64) {
 func cutLine(p *rules.Pass, piece *model.Piece, tight map[int]bool) {
 	say := rules.Say{Key: "cut line"}
 	crossings, err := piece.CutLineCrossings()
-	if err != nil {
+	if _, open := piece.CutLine(); open != nil {
 		say.Message = func() string {
-			return fmt.Sprintf("the cut line of %s does not close: %s. Give one of them a narrower allowance, or draw their corner less sharp.", piece.Address(), err)
+			return fmt.Sprintf("the cut line of %s does not close: %s. Give one of them a narrower allowance, or draw their corner less sharp.", piece.Address(), open)
 		}
 		p.Fault(say)
+		return
+	}
+	if err != nil {
+		p.Cannot(err, say)
 		return
 	}
 	for _, c := range crossings {
