@@ -20,6 +20,11 @@
 // heavy broken line like running stitches, and where both run together the
 // stitches are seen threaded on the line. Cut lines are the same, but hairlines.
 //
+// Words are placed last, each where it lies on no other word or tag, by room for
+// a wide typeface. A page draws panels as narrow as a telephone ([Options.Wide])
+// and enlarges only their cloth, so words are kept apart at every size between;
+// what is about the cloth, [Panel.Beside], keeps its size as the words do.
+//
 // The package does not judge: what was found comes in as [Finding] values, and
 // those that belong to no one place in the drawing are listed in Sheet.Elsewhere.
 package drawing
