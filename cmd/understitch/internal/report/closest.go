@@ -1,0 +1,42 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/fatih/color"
+)
+
+// closest lists the passes with least room left.
+func (s *sheet) closest(g *Garment) {
+	if len(g.Closest) == 0 {
+		return
+	}
+	s.line("")
+	s.plain("Closest calls, of those that passed: room left, and where", color.Bold)
+	for _, c := range g.Closest {
+		subject := c.Subject
+		if n := len(c.Likewise); n > 0 {
+			subject += fmt.Sprintf(" and %d more", n)
+		}
+		s.entry(g.show(c.Margin, c.Unit), subject+" ("+c.figureOf()+": "+g.closeText(c)+")")
+	}
+}
+
+// figureOf names the rule of a close call, and which of its figures it is where the
+// rule takes several.
+func (c Close) figureOf() string {
+	if c.Key == "" || strings.Contains(c.Rule, c.Key) { // fold-straight has one: straight
+		return c.Rule
+	}
+	return c.Rule + ", " + c.Key
+}
+
+// closeText is the figure of a close call, and the size it is of.
+func (g *Garment) closeText(c Close) string {
+	text := g.figureText(c.Figure, ", limit ")
+	if len(c.Sizes) > 1 && c.WorstSize != "" && g.differ(&c.Figure) {
+		text += "; tightest " + g.within() + " " + c.WorstSize
+	}
+	return text
+}
