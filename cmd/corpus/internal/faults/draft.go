@@ -10,6 +10,8 @@ var draft = []Fault{
 	{"a body measure in the wrong unit", "unit-slip", bodyUnit},
 	{"a level in the wrong unit", "unit-slip", levelUnit},
 	{"an allowance in the wrong unit", "unit-slip", allowanceUnit},
+	{"a button's thickness in the wrong unit", "unit-slip", buttonUnit},
+	{"a notch's depth in the wrong unit", "unit-slip", depthUnit},
 	{"an alteration that the other side lacks", "alteration-partner", halfAltered},
 	{"a waiver of a fault that is not there", "waiver-current", waiveNothing},
 }
@@ -111,6 +113,26 @@ func allowanceUnit(p *Planter) (string, bool) {
 	by := 300.0
 	s.edge.Allowance = &by
 	return s.address, true
+}
+
+// buttonUnit writes a button's thickness in inches that was meant in millimetres.
+func buttonUnit(p *Planter) (string, bool) {
+	c, ok := p.closure("button")
+	if !ok {
+		return "", false
+	}
+	c.Thickness *= 25.4
+	return "closure." + c.Name, true
+}
+
+func depthUnit(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return len(s.notches()) > 0 })
+	if !ok {
+		return "", false
+	}
+	n, _ := one(p, s.notches())
+	n.Depth /= 10
+	return s.notch(n), n.Depth > 0
 }
 
 // halfAltered alters one side of a lining's seam only, by little.

@@ -42,6 +42,9 @@ func lapsFar(p *Planter) (string, bool) {
 	}
 	c.Lap += p.by(100, 120)
 	layer, _, _ := strings.Cut(c.A.Edge, ".")
+	l := p.Layer(layer)
+	i := p.IntN(len(l.Ease))
+	l.Ease = l.Ease[i : i+1] // it is told at each level that states an ease
 	return layer, true
 }
 
