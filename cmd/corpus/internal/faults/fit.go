@@ -33,19 +33,24 @@ func missEase(p *Planter) (string, bool) {
 	return l.Name, true
 }
 
-// lapsFar lays one edge of a closure over the other by far more than was drafted
-// for: the layer no longer goes round the body.
+// lapsFar lays one front edge of a coat over the other by more than was drafted
+// for: it still goes round the chest, but without the ease asked for.
 func lapsFar(p *Planter) (string, bool) {
 	c, ok := p.closure("button")
 	if !ok {
 		return "", false
 	}
-	c.Lap += p.by(100, 120)
-	layer, _, _ := strings.Cut(c.A.Edge, ".")
-	l := p.Layer(layer)
-	i := p.IntN(len(l.Ease))
-	l.Ease = l.Ease[i : i+1] // it is told at each level that states an ease
-	return layer, true
+	name, _, _ := strings.Cut(c.A.Edge, ".")
+	layer := p.Layer(name)
+	if len(layer.Ease) == 0 || layer.Ease[0].Level != "chest" {
+		return "", false
+	}
+	c.Lap += p.by(66, 74)
+	for i := range layer.Ease[1:] { // else it is told at each level
+		r := &layer.Ease[1+i].Range
+		*r = sheet.Between(0, *r.High)
+	}
+	return name, true
 }
 
 // crotchLong draws one half of the crotch deeper.
