@@ -1,6 +1,10 @@
 package model
 
-import "math"
+import (
+	"math"
+
+	"understitch/model/curve"
+)
 
 // DartsBetween is the most that the inner piece's darts take out of its width
 // more than the outer's do, at any height between two levels; nothing where
@@ -54,6 +58,21 @@ func (n *Nest) SameHalves() bool { return n.Outer.Times() == n.Inner.Times() }
 // frame, so that a height is the same in both.
 func (n *Nest) OneFrame() bool {
 	return n.Align == nil && n.Outer.Drawn() && n.Inner.Drawn() && n.Outer.InFrame() && n.Inner.InFrame()
+}
+
+// LaidOn is the nest's frame, where the inner piece laid by it lies on the outer
+// one: drawings beside each other on one paper tell nothing.
+func (n *Nest) LaidOn(g *Garment) (curve.Motion, error) {
+	frame, err := n.Frame(g)
+	if err != nil {
+		return frame, err
+	}
+	beside, err := n.BesideEachOther(g)
+	if beside {
+		err = missing("%s and %s are drawn beside each other; only a share named by align tells how one lies in the other",
+			n.Outer.Address(), n.Inner.Address())
+	}
+	return frame, err
 }
 
 // BesideEachOther reports whether the two drawings, the inner one laid by the

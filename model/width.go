@@ -119,14 +119,29 @@ func (p *Piece) widthAt(y float64) (Width, error) {
 	}
 	w.Net = w.Gross
 	for _, d := range p.Darts {
-		for i, l := range d.Legs() {
-			if i == 1 && y == d.Centre.Y {
-				continue // the upper legs have counted the widest place
-			}
-			w.Net -= l.takenAt(y, region)
-		}
+		w.Net -= d.takenAt(y, region)
 	}
 	return w, nil
+}
+
+// takes is what a dart takes out of the piece's width at a height in its own
+// frame: nothing where it does not reach, or is not drawn.
+func (d *Dart) takes(y float64) float64 {
+	region, err := d.Piece.Region()
+	if err != nil {
+		return 0
+	}
+	return d.takenAt(y, region)
+}
+
+func (d *Dart) takenAt(y float64, region *curve.Region) float64 {
+	sum := 0.0
+	for i, l := range d.Legs() {
+		if i == 0 || y != d.Centre.Y { // the upper legs have counted the widest place
+			sum += l.takenAt(y, region)
+		}
+	}
+	return sum
 }
 
 // takenAt is what a dart takes out of the width at height y. The level is

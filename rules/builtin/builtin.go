@@ -21,6 +21,7 @@ func Rules() []*rules.Rule {
 	return []*rules.Rule{
 		layers.SharedEdge,
 		layers.InnerWithinOuter,
+		layers.DartAnswer,
 		layers.Girth,
 		layers.TurnOfCloth,
 		layers.Suppression,

@@ -42,3 +42,30 @@ func toldByEase(g *model.Garment, layer *model.Layer, l *model.Level) bool {
 	round, err := g.Girth(layer, l)
 	return ok && err == nil && model.Known(l.Body) && math.Abs(ease.Beyond(round-l.Body)) > pastEase
 }
+
+// toldByWidthBetween reports whether the widths of a nest's pieces are found at
+// fault, by inner-within-outer, at a level or between two that reach into the
+// stretch from one height of the outer piece's frame to another, by the limits
+// that it has built in.
+func toldByWidthBetween(g *model.Garment, nest *model.Nest, top, bottom float64) bool {
+	beyond := InnerWithinOuter.Limits[0].Value
+	levels := nest.Compared(g)
+	for i, l := range levels {
+		y, ok := nest.Outer.LevelY(l)
+		if clearance, err := nest.ClearanceAt(l); ok && err == nil && y >= top && y <= bottom && math.Abs(nest.Allowed(l).Beyond(clearance)) > beyond {
+			return true
+		}
+		if i == 0 || !nest.OneFrame() || !nest.SameHalves() {
+			continue
+		}
+		above, okAbove := nest.Outer.LevelY(levels[i-1])
+		low := math.Min(nest.Allowed(levels[i-1]).Low, nest.Allowed(l).Low)
+		if !ok || !okAbove || above > bottom || y < top || y-above <= 1 || math.IsInf(low, -1) {
+			continue
+		}
+		if least, err := nest.LeastBetween(above, y); err == nil && low-least.Low > beyond {
+			return true
+		}
+	}
+	return false
+}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"understitch/model"
 	"understitch/rules"
@@ -29,7 +30,8 @@ var InnerWithinOuter = &rules.Rule{
 			"the shell in and tears first. A lining that is meant to be larger fails in the same way when it is not.",
 		How: "At each level that both pieces reach, measure both across, darts closed, as drawn: halves on the fold as halves. Outer less inner " +
 			"must lie in the nest's clearance. Between two levels the place where they come closest is sought, and the wider of the two levels' " +
-			"clearances holds there. Where both are drawn, the inner piece is also laid on the outer, as drafted on one sheet or along the share " +
+			"clearances holds there. Where it is the darts that do not take out alike there, they are named. Where both are drawn, " +
+			"the inner piece is also laid on the outer, as drafted on one sheet or along the share " +
 			"that the nest names. It must not stand out by more than is meant and its darts take up. Where the share's two lines differ, laying " +
 			"them together may turn the piece a little; that is allowed for, the more the further off the place lies.",
 		Fix: "Take the inner piece in or let the outer one out at the place named, and carry it through the seam to the next piece. Where the " +
@@ -111,14 +113,15 @@ func (n *nesting) level(l *model.Level) float64 {
 		n.Good(say)
 		return 0
 	}
+	darts := n.blame(&say, func() []model.DartTakes { return nest.DartsAt(l) }, clearance, allowed)
 	say.Message = func() string {
 		outer, _ := nest.Outer.Width(l)
 		inner, _ := nest.Inner.Width(l)
 		as, bs := nest.Outer.Times(), nest.Inner.Times() // as ClearanceAt counts them
 		outer.Net, inner.Net = outer.Net*as/min(as, bs), inner.Net*bs/min(as, bs)
-		return fmt.Sprintf("%s at the %s level (%s across against %s, darts closed%s); %s asks for %s. %s",
+		return fmt.Sprintf("%s at the %s level (%s across against %s, darts closed%s); %s asks for %s. %s%s",
 			n.compared(clearance), l.Name, n.Show(inner.Net), n.Show(outer.Net), n.halves(),
-			nest.Address(), n.clearance(allowed), n.mend(allowed.Beyond(clearance)))
+			nest.Address(), n.clearance(allowed), darts, n.mend(allowed.Beyond(clearance), darts != ""))
 	}
 	n.Within(clearance, allowed, "beyond", say)
 	return math.Max(0, allowed.Low-clearance)
@@ -143,9 +146,11 @@ func (n *nesting) between(i int) bool {
 	if broken && low-least.Low <= math.Max(n.short[i], n.short[i+1])+n.Limit("beyond") {
 		return true // the levels themselves have told it
 	}
+	darts := n.blame(&say, func() []model.DartTakes { return n.nest.DartsAtHeight(least.Y) }, least.Low, model.AnyFrom(low))
 	say.Message = func() string {
-		return fmt.Sprintf("%s between the levels %s and %s, %s below the first (darts closed%s); from the one to the other %s asks for %s. %s",
-			n.compared(least.Low), upper.Name, lower.Name, n.Show(least.Y-top), n.halves(), n.nest.Address(), n.clearance(model.AnyFrom(low)), n.mend(least.Low-low))
+		return fmt.Sprintf("%s between the levels %s and %s, %s below the first (darts closed%s); from the one to the other %s asks for %s. %s%s",
+			n.compared(least.Low), upper.Name, lower.Name, n.Show(least.Y-top), n.halves(), n.nest.Address(), n.clearance(model.AnyFrom(low)), darts,
+			n.mend(least.Low-low, darts != ""))
 	}
 	n.Within(least.Low, model.AnyFrom(low), "beyond", say)
 	return broken
@@ -159,16 +164,9 @@ func (n *nesting) outlines(covered []bool) {
 	if len(nest.Outer) > 1 || len(nest.Inner) > 1 {
 		return
 	}
-	frame, err := nest.Frame(n.Garment)
+	frame, err := nest.LaidOn(n.Garment)
 	if err == nil && !nest.SameHalves() {
 		err = fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", nest.Outer.Address(), nest.Inner.Address())
-	}
-	beside := false
-	if err == nil {
-		beside, err = nest.BesideEachOther(n.Garment)
-	}
-	if beside {
-		err = fmt.Errorf("%s and %s are drawn beside each other; only a share named by align tells how one lies in the other", nest.Outer.Address(), nest.Inner.Address())
 	}
 	var off float64
 	var doubt func(y float64) float64
@@ -251,11 +249,16 @@ func (n *nesting) clearance(r model.Range) string {
 	return "it to be narrower by " + n.Garment.ShowRange(r)
 }
 
-func (n *nesting) mend(beyond float64) string {
-	if beyond < 0 {
-		return fmt.Sprintf("Take the inner piece in, or let the outer one out, by %s.", n.Show(-beyond))
+// mend says what to correct, at the darts first where they account for it.
+func (n *nesting) mend(beyond float64, darts bool) string {
+	text := "take the inner piece in, or let the outer one out"
+	if beyond > 0 {
+		text = "let the inner piece out, or take the outer one in"
 	}
-	return fmt.Sprintf("Let the inner piece out, or take the outer one in, by %s.", n.Show(beyond))
+	if darts {
+		text = "put them right; or " + text
+	}
+	return fmt.Sprintf("%s, by %s.", strings.ToUpper(text[:1])+text[1:], n.Show(math.Abs(beyond)))
 }
 
 // halves tells a reader of widths that they are those of halves.

@@ -14,6 +14,7 @@ import (
 func TestExamples(t *testing.T) {
 	ruletest.Rule(t, SharedEdge)
 	ruletest.Rule(t, InnerWithinOuter)
+	ruletest.Rule(t, DartAnswer)
 	ruletest.Rule(t, Girth)
 	ruletest.Rule(t, TurnOfCloth)
 	ruletest.Rule(t, Suppression)

@@ -74,17 +74,7 @@ func (s *sharing) lame(w *model.Walk, first, last int) bool {
 
 // lameDart reports whether the legs of a dart on an edge differ by more than so much.
 func lameDart(e *model.Edge, most float64) bool {
-	for _, d := range e.Piece.Darts {
-		if d.On != e {
-			continue
-		}
-		for _, l := range d.Legs() {
-			if a, b := l.Lengths(); math.Abs(a-b) > most {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc(e.Piece.Darts, func(d *model.Dart) bool { return d.On == e && lame(d, most) })
 }
 
 // parts says where the lines of a part differ: the place at which they stand

@@ -29,7 +29,8 @@ var Suppression = &rules.Rule{
 		How: "At each level that both layers close round, or where nests lay every piece of the one in the other, take the inner girth off the " +
 			"outer: that is the room between them. How much the room changes from one level to the next is the figure. A level along which the " +
 			"layers share an edge is left out: there they have one girth, and part below it as they may. What the clearances of the nests, or the " +
-			"eases of both layers, state differently at the two levels is allowed. A level at which the room leaps and falls back again is " +
+			"eases of both layers, state differently at the two levels is allowed. Where darts of pieces that lie in each other account for it, " +
+			"they are named. A level at which the room leaps and falls back again is " +
 			"reported once. Where another rule finds one of the levels at fault already, nothing is said there.",
 		Fix: "Look for the dart or seam that was altered on one layer only, and alter the other layer by as much. Where a layer is meant to fall " +
 			"otherwise, as a flared skirt over a narrow lining, state the clearances at both levels.",
@@ -82,21 +83,61 @@ func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower mod
 		return 0
 	}
 	off := meant.Beyond(lower.Room() - upper.Room())
+	darts := unlikeBetween(p, &say, outer, inner, upper.Level, lower.Level, off)
 	say.Message = func() string {
 		more, less := inner, outer
 		if off < 0 {
 			more, less = outer, inner
 		}
-		return fmt.Sprintf("from the %s to the %s level %s takes out %s more round than %s%s: %s goes from %s to %s, %s from %s to %s. "+
-			"Look for a dart or seam that was altered on one layer only, or state the clearances that are meant at both levels.",
+		return fmt.Sprintf("from the %s to the %s level %s takes out %s more round than %s%s: %s goes from %s to %s, %s from %s to %s. %s",
 			upper.Level.Name, lower.Level.Name, more.Address(), p.Show(math.Abs(off)), less.Address(), beyondStated(meant),
-			outer.Address(), p.Show(upper.Outer), p.Show(lower.Outer), inner.Address(), p.Show(upper.Inner), p.Show(lower.Inner))
+			outer.Address(), p.Show(upper.Outer), p.Show(lower.Outer), inner.Address(), p.Show(upper.Inner), p.Show(lower.Inner), answerIt(darts))
 	}
 	if off*before < 0 && grade(p, off) > 0 && grade(p, before) >= grade(p, off) {
 		return off
 	}
 	p.Steps(off, say)
 	return off
+}
+
+// unlikeBetween names the darts that account for what the layers do not take out
+// alike from a level to the next, at that of the two where they do: with darts
+// that took out alike they would.
+func unlikeBetween(p *rules.Pass, say *rules.Say, outer, inner *model.Layer, upper, lower *model.Level, off float64) string {
+	if grade(p, off) == 0 {
+		return ""
+	}
+	above, darts := unlikeAt(p.Garment, outer, inner, upper)
+	below, others := unlikeAt(p.Garment, outer, inner, lower)
+	if !accounts(off, off+below-above, below-above, p.Limit("note")) {
+		return ""
+	}
+	at := upper
+	if math.Abs(below) > math.Abs(above) {
+		at, darts = lower, others
+	}
+	return fmt.Sprintf("The darts differ at the %s level: %s", at.Name, nameDarts(p, say, darts))
+}
+
+// unlikeAt are the darts of two layers' nests that differ at a level, and how much
+// more the outer ones take out round.
+func unlikeAt(g *model.Garment, outer, inner *model.Layer, l *model.Level) (more float64, out []unlike) {
+	for _, n := range g.NestsAt(outer, inner, l) {
+		takes := n.DartsAt(l)
+		for _, t := range takes {
+			more += t.Round()
+		}
+		out = append(out, unlikeDarts(n, takes, InnerWithinOuter.Limits[0].Value))
+	}
+	return more, out
+}
+
+// answerIt says what to correct, at the darts where they account for it.
+func answerIt(darts string) string {
+	if darts != "" {
+		return darts + ". Put them right, or state the clearances that are meant at both levels."
+	}
+	return "Look for a dart or seam that was altered on one layer only, or state the clearances that are meant at both levels."
 }
 
 // grade is 2 for what is past the second limit, 1 for what is past the first.

@@ -1,0 +1,205 @@
+package layers
+
+import (
+	_ "embed"
+	"fmt"
+	"math"
+	"slices"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+//go:embed testdata/dart-answer.bad.garment.hcl
+var dartAnswerBad string
+
+//go:embed testdata/dart-answer.good.garment.hcl
+var dartAnswerGood string
+
+// DartAnswer checks that darts which answer each other on two layers lie on
+// each other.
+var DartAnswer = &rules.Rule{
+	Name:     "dart-answer",
+	Family:   "layers",
+	Severity: rules.Warning,
+	Doc: rules.Doc{
+		Title: "A dart that is answered by a dart on the layer under it has that dart in its own place, and as long",
+		Why: "Two darts that shape the body at one place must come to their points at one place. When one was moved or lengthened at a fitting and " +
+			"the other left, every seam still fits and the widths agree, but the point of the one layer stands beside that of the other: the " +
+			"shell dimples over it, or the lining drags.",
+		How: "Darts answer each other where they bear one name and open on edges that a share names together, or that bear one name, or where " +
+			"both have two points. Without a name in common those that lie near each other are taken. Where one piece has more of them than the " +
+			"other, a dart may be answered by two, by a pleat or by a seam, and is left. Along an edge the mouths are compared by their distance " +
+			"from its ends, darts closed; darts with two points as the pieces lie on each other. What the pieces differ by between the dart and " +
+			"their sides is allowed for, and so is what is to be doubted in a share that they are laid together by. Points are compared where " +
+			"the mouths agree: a dart that takes out less may be shorter by as much, and one that opens on a lower edge too. How much the darts " +
+			"take out is judged by the widths, and where those tell that a dart is longer it is not told again. What shared-edge or dart-legs " +
+			"find at a dart is left to them.",
+		Fix: "Draw the dart on both layers from one place. A lining's dart that ends sooner on purpose, or lies beside the shell's to save bulk, is a " +
+			"thing to waive.",
+		Bad: dartAnswerBad, Good: dartAnswerGood, Since: "0.1",
+	},
+	Limits: []rules.Limit{
+		{Name: "place", Value: 3, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "how far a dart may lie from the one that it answers: a warning past this"},
+		{Name: "point", Value: 6, Unit: rules.Millimetres, Source: "common practice, no source: a lining's dart is often left a little shorter",
+			Text: "how far the points of two such darts may lie from each other: a warning past this, a note where the inner dart is the shorter one"},
+		{Name: "near", Value: 25, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "how near to each other darts lie that answer each other without bearing one name"},
+		{Name: "share", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "darts on shared edges that differ by more than this are left to shared-edge"},
+		{Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "darts whose legs differ by more than this are left to dart-legs"},
+	},
+	Each: rules.Nests(dartAnswer),
+}
+
+func dartAnswer(p *rules.Pass, nest *model.Nest) {
+	p.NothingHere() // where no dart answers another
+	answers, err := p.Garment.DartAnswers(nest, p.Limit("near"))
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+	}
+	for _, a := range answers {
+		if lame(a.Outer, p.Limit("legs")) || lame(a.Inner, p.Limit("legs")) || toldByEdge(p, a) {
+			continue
+		}
+		if toldAlong(p.Garment, nest, a) {
+			a.Lower, a.Points = model.DartShift{}, nil
+		}
+		if place(p, a) {
+			points(p, a)
+		}
+	}
+}
+
+// lame reports whether the legs of a dart differ by more than so much: its place
+// or its tip is wrong, which is left to dart-legs.
+func lame(d *model.Dart, most float64) bool {
+	return slices.ContainsFunc(d.Legs(), func(l model.Legs) bool {
+		a, b := l.Lengths()
+		return math.Abs(a-b) > most
+	})
+}
+
+// toldByEdge reports whether shared-edge finds the edges at fault that a dart
+// lies on: what was moved is then told there.
+func toldByEdge(p *rules.Pass, a model.DartAnswer) bool {
+	if a.Share == nil || math.Abs(a.Aside.Off()) <= p.Limit("place") {
+		return false
+	}
+	apart, err := p.Garment.ShareApart(a.Share)
+	return err == nil && apart > p.Limit("share")
+}
+
+// toldAlong reports whether the widths are at fault, by inner-within-outer, at a
+// height at which one of the darts takes something out.
+func toldAlong(g *model.Garment, nest *model.Nest, a model.DartAnswer) bool {
+	top, bottom := math.Inf(1), math.Inf(-1)
+	for _, d := range []*model.Dart{a.Outer, a.Inner} {
+		if d.Piece != a.Outer.Piece && !nest.OneFrame() {
+			continue
+		}
+		for _, l := range d.Legs() {
+			top = min(top, l.Tip.Y, l.A.Y, l.B.Y)
+			bottom = max(bottom, l.Tip.Y, l.A.Y, l.B.Y)
+		}
+	}
+	return toldByWidthBetween(g, nest, top, bottom)
+}
+
+// place judges where the inner dart lies, the way that it lies off more, and
+// reports whether it lies where it must.
+func place(p *rules.Pass, a model.DartAnswer) bool {
+	shift := a.Aside
+	if math.Abs(a.Lower.Off()) > math.Abs(a.Aside.Off()) {
+		shift = a.Lower
+	}
+	say := answerSay(a, "place")
+	say.Message = func() string {
+		return fmt.Sprintf("%s lies %s %s, which it answers; no more than %s is meant%s. Move the one or the other.",
+			a.Inner.Address(), whereTo(p, a), a.Outer.Address(), p.Show(p.Limit("place")), besides(p, shift, "the pieces"))
+	}
+	say.Mend = &rules.Mend{Title: fmt.Sprintf("move %s back by %s, or %s as far the other way", a.Inner.Address(), p.Show(math.Abs(shift.By)),
+		a.Outer.Address())}
+	within(p, shift, "place", say)
+	return math.Abs(shift.Off()) <= p.Limit("place")
+}
+
+// within judges a shift without regard to its sign, which is a matter of which
+// way round the pieces are drawn.
+func within(p *rules.Pass, s model.DartShift, limit string, say rules.Say) {
+	p.Within(math.Abs(s.By), model.Range{High: meant(s)}, limit, say)
+}
+
+// meant is how far something may lie off the way that it does.
+func meant(s model.DartShift) float64 {
+	if s.By < 0 {
+		return -s.Meant.Low
+	}
+	return s.Meant.High
+}
+
+// besides says what is allowed beside a limit.
+func besides(p *rules.Pass, s model.DartShift, what string) string {
+	if p.Show(meant(s)) == p.Show(0) {
+		return ""
+	}
+	return fmt.Sprintf(" beside the %s that %s differ by", p.Show(meant(s)), what)
+}
+
+// whereTo says how far an inner dart lies off, and which way.
+func whereTo(p *rules.Pass, a model.DartAnswer) string {
+	way := func(s model.DartShift, more, less string) string {
+		switch {
+		case p.Show(math.Abs(s.By)) == p.Show(0):
+			return ""
+		case s.By < 0:
+			return p.Show(-s.By) + " " + less
+		}
+		return p.Show(s.By) + " " + more
+	}
+	if a.Inner.On != nil {
+		on := " of " + a.Outer.On.Address() + " than"
+		return way(a.Aside, "nearer to the end"+on, "nearer to the start"+on)
+	}
+	aside, lower := way(a.Aside, "to the right of", "to the left of"), way(a.Lower, "lower than", "higher than")
+	if aside != "" && lower != "" {
+		return aside + " and " + lower
+	}
+	return aside + lower
+}
+
+// points judges where the inner dart comes to its points.
+func points(p *rules.Pass, a model.DartAnswer) {
+	for _, point := range a.Points {
+		say := answerSay(a, point.Name)
+		if math.Abs(point.Lean.Off()) > math.Abs(point.Longer.Off()) {
+			say.Message = func() string {
+				return fmt.Sprintf("%s points %s aside of %s, which it answers; no more than %s is meant. Draw both to one point.",
+					a.Inner.Address(), p.Show(point.Lean.By), a.Outer.Address(), p.Show(p.Limit("point")))
+			}
+			within(p, point.Lean, "point", say)
+			continue
+		}
+		how, mend, other := "longer", "shorten", "lengthen"
+		if point.Longer.By < 0 {
+			how, mend, other = "shorter", other, mend
+		}
+		say.Mild = point.Longer.By < 0
+		by := p.Show(math.Abs(point.Longer.By))
+		say.Message = func() string {
+			return fmt.Sprintf("%s is %s %s to its %s than %s, which it answers; no more than %s is meant%s. Draw both to one point.", a.Inner.Address(), by, how,
+				point.Name, a.Outer.Address(), p.Show(p.Limit("point")), besides(p, point.Longer, "the darts"))
+		}
+		say.Mend = &rules.Mend{Title: fmt.Sprintf("%s %s by %s, or %s %s by as much", mend, a.Inner.Address(), by, other, a.Outer.Address())}
+		within(p, point.Longer, "point", say)
+	}
+}
+
+func answerSay(a model.DartAnswer, what string) rules.Say {
+	return rules.Say{
+		Key: what + " of " + a.Inner.Address(), Place: a.Inner.Place,
+		Related: []rules.Related{{Message: "the dart it answers, " + a.Outer.Address(), Place: a.Outer.Place}},
+	}
+}
