@@ -36,16 +36,25 @@ type Join struct {
 	Ease  Range
 	Flip  bool
 
+	Misjoin *Misjoin // not nil: the seam names other edges than Sides, which are meant
+
 	kept kept[[2]*Walk]
 	way  string
 }
 
-// Joins are the seams and the closures.
+// Joins are the seams and the closures. A seam that names a wrong edge joins the
+// edges that are meant: what is wrong with it is said once, and not again by all
+// that is computed from it.
 func (g *Garment) Joins() []*Join {
 	if g.figures.joins == nil {
 		g.figures.joins = make([]*Join, 0, len(g.Seams)+len(g.Closures))
+		wrong := g.misjoins().all()
 		for _, s := range g.Seams {
-			g.figures.joins = append(g.figures.joins, &Join{Thing: s, Name: s.Name, Sides: s.Sides, Ease: s.Ease, Flip: s.Flip})
+			j := &Join{Thing: s, Name: s.Name, Sides: s.Sides, Ease: s.Ease, Flip: s.Flip, Misjoin: wrong[s]}
+			if j.Misjoin != nil {
+				j.Sides = j.Misjoin.Sides
+			}
+			g.figures.joins = append(g.figures.joins, j)
 		}
 		for _, c := range g.Closures {
 			sides := [2][]Stretch{{c.stretch(0)}, {c.stretch(1)}}

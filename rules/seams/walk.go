@@ -27,7 +27,8 @@ var Walk = rules.Rule{
 			"round the body. A curve laid beside another looks equal when it is not.",
 		How: "Walk the two sides along each other on the stitch line, darts closed, and read off how much the first is longer than the second. " +
 			"That must lie in the seam's ease, or be nothing where the seam states none. From notch to notch the same tells where the difference " +
-			"lies.",
+			"lies. Where a seam takes an edge that something else takes too, and an edge of that piece, or the one so named of the other layer, is " +
+			"left over and would fit, that one was meant: it is reported, and the seam is judged with it.",
 		Fix: "Lengthen the shorter side or shorten the longer one at the place named, and true the lines at its ends. Where the difference is " +
 			"meant, state it as ease: ease = [0, 0.3].",
 		Bad: walkBad, Good: walkGood, Since: "0.1",
@@ -38,7 +39,12 @@ var Walk = rules.Rule{
 }
 
 func walk(p *rules.Pass, s *model.Seam) {
-	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
+	j := p.Garment.JoinOf(s)
+	if j.Misjoin != nil {
+		misjoined(p, s, j)
+		return
+	}
+	a, b, err := p.Garment.Walks(j)
 	if err != nil {
 		p.Cannot(err, rules.Say{Place: s.Join})
 		return

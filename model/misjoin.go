@@ -1,0 +1,189 @@
+package model
+
+import (
+	"math"
+	"slices"
+)
+
+// Misjoin is a seam that names an edge which is not meant: what it joins does not
+// fit, or is taken by another seam already, while an edge that nothing takes would
+// fit in its stead. Such a seam is judged as if it named the edges that are meant.
+type Misjoin struct {
+	Swaps []Swap
+	Sides [2][]Stretch // as they are meant
+}
+
+// Swap is one edge that is named and the one that is meant.
+type Swap struct {
+	Named Stretch
+	Meant *Edge
+}
+
+// fitsWithin is how near, in millimetres, the sides of a seam must come to what
+// is meant of them for an edge to be taken as the one that was meant: what a seam
+// is walked to (see the rule seam-walk).
+const fitsWithin = 3.2
+
+// misjoins looks for seams that name a wrong edge.
+type misjoins struct {
+	g      *Garment
+	joined map[*Edge]int // how many seams, closures and folds take an edge
+	taken  map[*Edge]int // how many things do anything with it
+}
+
+func (g *Garment) misjoins() *misjoins {
+	m := &misjoins{g, map[*Edge]int{}, map[*Edge]int{}}
+	for _, s := range g.Seams {
+		m.take(1, true, slices.Concat(s.Sides[0], s.Sides[1])...)
+	}
+	for _, c := range g.Closures {
+		m.take(1, true, c.Edges[:]...)
+	}
+	for _, s := range g.Shares {
+		m.take(1, false, slices.Concat(s.Outer, s.Inner)...)
+	}
+	for _, el := range g.Elastics {
+		m.take(1, false, el.Edges...)
+	}
+	for _, p := range g.Pieces() {
+		for _, e := range p.Edges {
+			if p.Fold == e || e.Finish != "" {
+				m.take(1, p.Fold == e, Stretch{Edge: e})
+			}
+		}
+	}
+	return m
+}
+
+// take counts one thing that takes edges, each of them once: the halves of a
+// mirrored pair are one edge.
+func (m *misjoins) take(n int, joins bool, stretches ...Stretch) {
+	var seen []*Edge
+	for _, st := range stretches {
+		if slices.Contains(seen, st.Edge) {
+			continue
+		}
+		seen = append(seen, st.Edge)
+		m.taken[st.Edge] += n
+		if joins {
+			m.joined[st.Edge] += n
+		}
+	}
+}
+
+// all are the seams that name a wrong edge. Of two that name the same edges the
+// later is taken to be the one that was copied and not changed.
+func (m *misjoins) all() map[*Seam]*Misjoin {
+	out := map[*Seam]*Misjoin{}
+	for _, s := range slices.Backward(m.g.Seams) {
+		wrong := m.of(s)
+		if wrong == nil {
+			continue
+		}
+		out[s] = wrong
+		m.take(-1, true, slices.Concat(s.Sides[0], s.Sides[1])...)
+		m.take(1, true, slices.Concat(wrong.Sides[0], wrong.Sides[1])...)
+	}
+	return out
+}
+
+// of is what is wrong with a seam's edges; nil where nothing is.
+func (m *misjoins) of(s *Seam) *Misjoin {
+	was := misses(s.Ease, s.Sides)
+	for _, swaps := range m.otherLayer(s) {
+		if sides := swapped(s.Sides, swaps); misses(s.Ease, sides) <= fitsWithin {
+			return &Misjoin{swaps, sides}
+		}
+	}
+	for _, swaps := range m.otherEdge(s, was) {
+		if sides := swapped(s.Sides, swaps); misses(s.Ease, sides) <= fitsWithin && misses(s.Ease, sides) < was {
+			return &Misjoin{swaps, sides}
+		}
+	}
+	return nil
+}
+
+// otherLayer are the edges of one layer that bear the names of edges of another
+// which the seam takes, though another seam takes them too.
+func (m *misjoins) otherLayer(s *Seam) [][]Swap {
+	var out [][]Swap
+	for _, l := range m.g.Layers {
+		var swaps []Swap
+		fits := true
+		for _, st := range slices.Concat(s.Sides[0], s.Sides[1]) {
+			if st.Edge.Piece.Layer == l {
+				continue
+			}
+			meant := l.edge(st.Edge.Piece.Name, st.Edge.Name)
+			fits = fits && meant != nil && whole(st) && m.joined[st.Edge] > 1 && m.taken[meant] == 0
+			swaps = append(swaps, Swap{st, meant})
+		}
+		if fits && len(swaps) > 0 {
+			out = append(out, swaps)
+		}
+	}
+	return out
+}
+
+// otherEdge are the edges of a piece with which nothing is done, for one that the
+// seam takes and that something else takes too: another seam, or where it does not
+// fit into the seam anything.
+func (m *misjoins) otherEdge(s *Seam, was float64) [][]Swap {
+	var out [][]Swap
+	for _, st := range slices.Concat(s.Sides[0], s.Sides[1]) {
+		if !whole(st) || m.taken[st.Edge] < 2 || m.joined[st.Edge] < 2 && was <= fitsWithin {
+			continue
+		}
+		for _, e := range st.Edge.Piece.Edges {
+			if m.taken[e] == 0 {
+				out = append(out, []Swap{{st, e}})
+			}
+		}
+	}
+	return out
+}
+
+func whole(st Stretch) bool { return st.From.Kind == NoMark && st.To.Kind == NoMark }
+
+func (l *Layer) edge(piece, name string) *Edge {
+	for _, p := range l.Pieces {
+		for _, e := range p.Edges {
+			if p.Name == piece && e.Name == name {
+				return e
+			}
+		}
+	}
+	return nil
+}
+
+// swapped are the sides of a seam with the edges that are meant.
+func swapped(sides [2][]Stretch, swaps []Swap) [2][]Stretch {
+	var out [2][]Stretch
+	for i, side := range sides {
+		out[i] = slices.Clone(side)
+		for k := range out[i] {
+			for _, w := range swaps {
+				if w.Named == out[i][k] {
+					out[i][k].Edge = w.Meant
+				}
+			}
+		}
+	}
+	return out
+}
+
+// misses is how far the sides of a seam are from what is meant of their lengths;
+// without end where a length is not known.
+func misses(ease Range, sides [2][]Stretch) float64 {
+	var lengths [2]float64
+	for i, side := range sides {
+		for _, st := range side {
+			length, err := st.SewnLength()
+			if err != nil || !Known(length) {
+				return math.Inf(1)
+			}
+			lengths[i] += length
+		}
+	}
+	return math.Abs(ease.Beyond(lengths[0] - lengths[1]))
+}
