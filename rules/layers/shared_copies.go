@@ -20,6 +20,9 @@ func (s *sharing) copies() {
 		s.Good(say)
 		return
 	}
+	if s.toldOfPieces() {
+		return
+	}
 	say.Message = func() string {
 		return fmt.Sprintf("%s has the edges of %s %s as often as %s, when all that is cut is counted. "+
 			"Look at cut, mirrored and fold of the pieces.", layerOf(s.inner), s.share.Address(),
@@ -36,4 +39,35 @@ func timesAlong(w *model.Walk) float64 {
 		sum += r.Length * r.Edge.Piece.Times()
 	}
 	return sum / w.Length
+}
+
+// toldOfPieces reports whether a share before this one has told of two pieces that
+// are not cut as often, which both are shares of.
+func (s *sharing) toldOfPieces() bool {
+	a, b, found := cutApart(s.outer, s.inner)
+	for _, other := range s.Garment.Shares {
+		if other == s.share {
+			break
+		}
+		outer, inner, _, err := s.Garment.ShareWalks(other)
+		if err != nil || other.Match == model.Eased || math.Abs(outer.Length-inner.Length) > s.Limit("length") {
+			continue
+		}
+		if p, q, also := cutApart(outer, inner); found && also && p == a && q == b {
+			return true
+		}
+	}
+	return false
+}
+
+// cutApart are the first two pieces that lie on each other and are not there as
+// often when all is cut.
+func cutApart(outer, inner *model.Walk) (a, b *model.Piece, found bool) {
+	for _, r := range outer.Runs {
+		e, _ := inner.Place((r.Start + r.Length/2) * inner.Length / outer.Length)
+		if r.Edge.Piece.Times() != e.Piece.Times() {
+			return r.Edge.Piece, e.Piece, true
+		}
+	}
+	return nil, nil, false
 }

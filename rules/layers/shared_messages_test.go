@@ -1,6 +1,7 @@
 package layers
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -78,4 +79,26 @@ func TestSharedNotchToMove(t *testing.T) {
 	require.Equal(t, "8", found[0].Mend.Edits[0].Text)
 
 	require.Empty(t, look(t, SharedEdge, change(t, yoke, liningFront, change(t, liningFront, "at = 8", "point = [9, 0.3]"))).Findings)
+}
+
+// A share that names the wrong edges, or the right ones in a wrong order, is one
+// finding; and a piece that is cut too few times is one over all its shares.
+func TestSharedEdgeOneCause(t *testing.T) {
+	const inner = "inner = [lining.front.top, lining.back.top]"
+	longer := strings.NewReplacer("[40, 0]", "[42, 0]", "[40, 12]", "[42, 12]").Replace(yoke)
+	for _, c := range []struct{ name, src, says string }{
+		{"an edge of the other layer", change(t, yoke, inner, "inner = [lining.front.top, shell.back.top]"),
+			"share.top names shell.back.top on both its sides. Name the edge of the other layer that is laid on it."},
+		{"in another order", change(t, longer, inner, "inner = [lining.back.top, lining.front.top]"),
+			"in the order lining.front.top and lining.back.top they do. List both sides in one order."},
+		{"a piece cut once, in two shares", change(t, yoke, liningHead, liningHead+"    cut = 2\n") +
+			"\nshare \"hem\" {\n  outer = [shell.front.hem, shell.back.hem]\n  inner = [lining.front.hem, lining.back.hem]\n}\n",
+			"lining has the edges of share.top 1.5 as often as shell"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			found := look(t, SharedEdge, c.src).Findings
+			require.Len(t, found, 1)
+			require.Contains(t, found[0].Message, c.says)
+		})
+	}
 }

@@ -135,6 +135,7 @@ func (s *sharing) end(atEnd bool) {
 	say.Related = []rules.Related{
 		{Message: cornerA.Address() + " is drawn here", Place: cornerA.Place},
 		{Message: cornerB.Address() + " is drawn here", Place: cornerB.Place},
+		{Message: "it meets " + b.Address(), Place: b.Place},
 	}
 	s.angles(s.outer.EndAngle(atEnd), s.inner.EndAngle(atEnd), say,
 		fmt.Sprintf("%s meets %s", a.Address(), cornerA.Name), fmt.Sprintf("%s meets %s", b.Address(), cornerB.Name))
@@ -164,7 +165,10 @@ func (s *sharing) toldByShare(beside *model.Edge) bool {
 func (s *sharing) crossing(pair model.CrossingPair) {
 	a, b := s.outer.Runs[pair.A.Run], s.inner.Runs[pair.B.Run]
 	say := rules.Say{Key: "corner " + a.Edge.Address(), Place: s.innerPlace(b.Edge)}
-	say.Related = []rules.Related{{Message: a.Edge.Address() + " is drawn here", Place: a.Edge.Place}}
+	say.Related = []rules.Related{
+		{Message: a.Edge.Address() + " is drawn here", Place: a.Edge.Place},
+		{Message: b.Edge.Address() + " is drawn here", Place: b.Edge.Place},
+	}
 	s.angles(s.outer.CrossingAngle(pair.A), s.inner.CrossingAngle(pair.B), say,
 		fmt.Sprintf("%s follows %s", a.Edge.Address(), s.outer.Runs[pair.A.Run-1].Edge.Address()),
 		fmt.Sprintf("%s follows %s", b.Edge.Address(), s.inner.Runs[pair.B.Run-1].Edge.Address()))
