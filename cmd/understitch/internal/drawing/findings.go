@@ -14,7 +14,7 @@ func (d *drawer) findings(list []Finding) []Finding {
 	about := d.about()
 	var elsewhere []Finding
 	for _, f := range list {
-		if !d.pin(f, about[f.Subject]) {
+		if !d.pin(f, d.named(f, about[f.Subject])) {
 			elsewhere = append(elsewhere, f)
 		}
 	}
@@ -58,6 +58,34 @@ func (d *drawer) pin(f Finding, edges []string) bool {
 		}
 	}
 	return found
+}
+
+// named are those edges of a share that a finding names, by themselves or by a
+// notch on them: the others are as they should be. A finding that names none of
+// them is about all; so is one of a seam, whose two sides are one thing.
+func (d *drawer) named(f Finding, edges []string) []string {
+	if !slices.ContainsFunc(d.g.Shares, func(s *model.Share) bool { return s.Address() == f.Subject }) {
+		return edges
+	}
+	_, marks := names(f)
+	var out []string
+	for _, p := range d.g.Pieces() {
+		for _, e := range p.Edges {
+			if !slices.Contains(edges, e.Address()) {
+				continue
+			}
+			on := func(n *model.Notch) bool {
+				return n.On == e && (slices.Contains(marks, n.Address()) || slices.Contains(f.Places, n.Place) || slices.Contains(f.Places, n.Given))
+			}
+			if slices.Contains(marks, e.Address()) || slices.Contains(f.Places, e.Place) || slices.ContainsFunc(p.Notches, on) {
+				out = append(out, e.Address())
+			}
+		}
+	}
+	if len(out) == 0 {
+		return edges
+	}
+	return out
 }
 
 // names are the places that a finding's key tells: levels of its subject, and

@@ -135,6 +135,8 @@ type Finding struct {
 	Key      string // which of several figures of it: often a level's name, or the address of a notch
 	Figure   string // the figure as it is shown; "" for none
 	Message  string // what is wrong and what to do, in words; "" where the reader has it elsewhere
+
+	Places []model.Place // the lines of the spec that it has to do with
 }
 
 // Options say how a sheet is drawn.

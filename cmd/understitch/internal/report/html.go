@@ -193,6 +193,10 @@ func (d *Document) marks(i int, size string) []drawing.Finding {
 				continue
 			}
 			m := drawing.Finding{Number: fmt.Sprint(k + 1), Severity: f.Severity, Subject: f.Subject, Key: keys[f.Fingerprint], Figure: g.figureAlone(f), Message: f.Message}
+			m.Places = append(m.Places, f.Range)
+			for _, r := range f.Related {
+				m.Places = append(m.Places, r.Place)
+			}
 			if m.Figure != "" && f.WorstSize != size && g.differ(f.Figure) {
 				m.Figure += " " + g.within() + " " + f.WorstSize
 			}
