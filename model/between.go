@@ -207,12 +207,16 @@ func stray(arc, run, fall float64) float64 {
 
 // OutsideBetween bounds how far the inner piece's outline stands outside the
 // outer piece between two heights of the outer's frame, the inner laid on it by
-// frame.
-func (n *Nest) OutsideBetween(frame curve.Motion, top, bottom float64) (curve.Bound, error) {
-	return keptAt(&n.figures.outside, heights{top, bottom}, func() (curve.Bound, error) { return n.outside(frame, top, bottom) })
+// the nest's own frame.
+func (n *Nest) OutsideBetween(g *Garment, top, bottom float64) (curve.Bound, error) {
+	return keptAt(&n.figures.outside, heights{top, bottom}, func() (curve.Bound, error) { return n.outside(g, top, bottom) })
 }
 
-func (n *Nest) outside(frame curve.Motion, top, bottom float64) (curve.Bound, error) {
+func (n *Nest) outside(g *Garment, top, bottom float64) (curve.Bound, error) {
+	frame, err := n.Frame(g)
+	if err != nil {
+		return curve.Bound{}, err
+	}
 	outer, err := n.Outer[0].Region()
 	if err != nil {
 		return curve.Bound{}, err

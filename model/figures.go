@@ -53,7 +53,7 @@ type (
 	}
 	nestFigures struct {
 		least   map[heights]*kept[Least]
-		outside map[heights]*kept[curve.Bound] // laid by the nest's own frame
+		outside map[heights]*kept[curve.Bound]
 	}
 	edgeFigures struct {
 		mouths kept[[]Mouth]

@@ -151,14 +151,10 @@ func Outside(g *model.Garment, n *model.Nest) *float64 {
 	if !ok {
 		return nil
 	}
-	frame, err := n.Frame(g)
-	if err != nil {
-		return nil
-	}
 	if beside, err := n.BesideEachOther(g); err != nil || beside {
 		return nil
 	}
-	bound, err := n.OutsideBetween(frame, top, bottom)
+	bound, err := n.OutsideBetween(g, top, bottom)
 	return figure(bound.High, err)
 }
 

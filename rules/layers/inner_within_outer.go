@@ -164,7 +164,7 @@ func (n *nesting) outlines(covered []bool) {
 	if len(nest.Outer) > 1 || len(nest.Inner) > 1 {
 		return
 	}
-	frame, err := nest.LaidOn(n.Garment)
+	_, err := nest.LaidOn(n.Garment)
 	if err == nil && !nest.SameHalves() {
 		err = fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", nest.Outer.Address(), nest.Inner.Address())
 	}
@@ -196,7 +196,7 @@ func (n *nesting) outlines(covered []bool) {
 		}
 		upper, lower := n.levels[i], n.levels[i+1]
 		say := rules.Say{Key: "outline " + upper.Name + " to " + lower.Name, Place: nest.Place, Related: n.pieces()}
-		outside, err := nest.OutsideBetween(frame, top, bottom)
+		outside, err := nest.OutsideBetween(n.Garment, top, bottom)
 		var darts float64
 		if err == nil {
 			darts, err = nest.DartsBetween(upper, lower)
