@@ -14,6 +14,16 @@ type contact struct{ a0, a1, b0, b1 float64 }
 // looked for: far more than any outline has that can be cut.
 const mostContacts = 20_000
 
+// mostHalved is how many pairs of stretches are looked at besides four for each
+// piece: a hundred times as many as the pieces of a garment need. A line that lies
+// on itself but for less than can be told apart needs ever more of them.
+const mostHalved = 250_000
+
+// spent tells whether no more contacts are looked for.
+func (o *outline) spent() bool {
+	return o.apart >= mostContacts || o.halved > mostHalved+4*len(o.r.pieces)
+}
+
 // collect finds the contacts between all pairs of pieces, or the first of them.
 func (o *outline) collect() {
 	pieces := o.r.pieces
@@ -24,7 +34,7 @@ func (o *outline) collect() {
 	}
 	boxes := &o.r.spread
 	for i, box := range boxes.levels[0] {
-		if o.apart >= mostContacts {
+		if o.spent() {
 			return
 		}
 		apart := func(b *Box, _, _ int) bool { return box.apart(*b, overlapNear) }
@@ -95,6 +105,9 @@ func (o *outline) overlap(a, b *monotone) bool {
 
 // touch records the contacts between two stretches.
 func (o *outline) touch(a, b *monotone, sa, sb strip, depth int) {
+	if o.halved++; o.spent() {
+		return
+	}
 	if sa.gap(&sb) > contactNear {
 		return
 	}

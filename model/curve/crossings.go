@@ -30,6 +30,7 @@ type outline struct {
 	length float64
 	found  []contact
 	apart  int // how many of the contacts are not between neighbours
+	halved int // how many pairs of stretches were looked at
 }
 
 // SelfCrossings returns the places where the closed outline made of the edges
@@ -69,7 +70,7 @@ func SelfCrossings(edges []*Path) (found []Meeting, whole bool) {
 	slices.SortStableFunc(found, func(a, b Meeting) int {
 		return cmp.Or(cmp.Compare(a.EdgeA, b.EdgeA), cmp.Compare(a.SA, b.SA), cmp.Compare(a.SB, b.SB))
 	})
-	return found, o.apart < mostContacts
+	return found, !o.spent()
 }
 
 // adjoining tells whether the two stretches of a contact run into each other,
