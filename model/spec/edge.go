@@ -180,10 +180,19 @@ func (b *drafter) dart(c *block, p *model.Piece) {
 	}
 }
 
+// mostNotches is how many notches a piece may have: each is judged against each
+// other one on its edge.
+const mostNotches = 300
+
 // notch builds a notch.
 func (b *drafter) notch(c *block, p *model.Piece) {
 	n := &model.Notch{Name: c.name, Piece: p, At: math.NaN(), Kind: "single", Depth: math.NaN(), Place: place(c.header)}
-	p.Notches = append(p.Notches, n)
+	if len(p.Notches) == mostNotches {
+		b.fault(c.header, "A piece has some ten.", "%s has more than %d notches", p.Address(), mostNotches)
+	}
+	if p.Notches = append(p.Notches, n); len(p.Notches) > mostNotches {
+		return
+	}
 	n.On = b.edgeOf(c.attr("on"), p)
 	if x := c.attr("kind"); x != nil {
 		n.Kind = b.text(x)

@@ -81,22 +81,16 @@ const maxBlocks = 5000
 func (g *grower) grow(body *hclsyntax.Body, sh *shape, b *block) {
 	b.attrs = body.Attributes
 	if sh.free {
-		b.inOrder = make([]*hclsyntax.Attribute, 0, len(b.attrs))
-		for _, a := range b.attrs {
-			b.inOrder = append(b.inOrder, a)
-		}
-		slices.SortFunc(b.inOrder, func(x, y *hclsyntax.Attribute) int {
-			return x.SrcRange.Start.Byte - y.SrcRange.Start.Byte
-		})
+		b.inOrder = byPlace(b.attrs)
 	} else {
-		meant := map[string]bool{} // what a misspelt word stands for is not missing too
-		for name, a := range b.attrs {
+		meant := map[string]bool{}           // what a misspelt word stands for is not missing too
+		for _, a := range byPlace(b.attrs) { // so that where there are too many faults the first are listed
 			if g.full() {
 				return
 			}
-			if !slices.Contains(sh.needs, name) && !slices.Contains(sh.may, name) {
+			if !slices.Contains(sh.needs, a.Name) && !slices.Contains(sh.may, a.Name) {
 				g.unknownAttr(a, sh, b)
-				meant[nearest(name, sh.names())] = true
+				meant[nearest(a.Name, sh.names())] = true
 			}
 		}
 		for _, name := range sh.needs {
@@ -117,6 +111,16 @@ func (g *grower) grow(body *hclsyntax.Body, sh *shape, b *block) {
 		}
 		g.inner(src, sh, b)
 	}
+}
+
+// byPlace are the attributes of a block in the order in which they stand there.
+func byPlace(attrs hclsyntax.Attributes) []*hclsyntax.Attribute {
+	out := make([]*hclsyntax.Attribute, 0, len(attrs))
+	for _, a := range attrs {
+		out = append(out, a)
+	}
+	slices.SortFunc(out, func(x, y *hclsyntax.Attribute) int { return x.SrcRange.Start.Byte - y.SrcRange.Start.Byte })
+	return out
 }
 
 func (g *grower) inner(src *hclsyntax.Block, sh *shape, parent *block) {
