@@ -44,6 +44,10 @@ type Overlap struct {
 	A, B Use
 }
 
+// mostOverlaps is how many parts of one edge are told apart that are used twice:
+// more than anybody would mend one by one.
+const mostOverlaps = 1000
+
 // UsedTwice are the parts of the edge that two of its seams, closures and folds
 // claim. The halves of a mirrored pair, which one join names on both its sides,
 // are one use.
@@ -60,6 +64,9 @@ func (g *Garment) UsedTwice(e *Edge) ([]Overlap, error) {
 			}
 			if part := (Part{max(a.From, b.From), min(a.To, b.To)}); part.Length() > 0 {
 				out = append(out, Overlap{part, b, a})
+				if len(out) == mostOverlaps {
+					return out, nil
+				}
 			}
 		}
 	}

@@ -99,6 +99,9 @@ func judgeStretch(p *rules.Pass, l *model.Layer, worst reaching, others []reachi
 		say.Related = append(say.Related, rules.Related{Message: fmt.Sprintf("it lacks %s at the %s level", p.Show(o.lacks()), o.level.Name), Place: o.level.Place})
 	}
 	say.Message = func() string {
+		if !(round > 0) { // nothing to let out by a share
+			return fmt.Sprintf("%s has no width left at the %s level, where the body measures %s. Look whether its pieces reach there.", l.Address(), level.Name, p.Show(level.Body))
+		}
 		return fmt.Sprintf("%s measures %s round at the %s level and stretches by %s %% to %s, where the body measures %s. It lacks %s: "+
 			"let it out by %s, or take a cloth that stretches across by %s %% at least.", l.Address(), p.Show(round), level.Name,
 			model.Decimal(l.Fabric.StretchAcross, 1), p.Show(reach), p.Show(level.Body), p.Show(level.Body-reach),
