@@ -29,8 +29,8 @@ type GirthSum struct {
 // GirthSum adds up a layer's girth at a level; see Girth.
 func (g *Garment) GirthSum(layer *Layer, level *Level) (GirthSum, error) {
 	for _, p := range layer.Pieces {
-		if !p.Drawn() && !p.OwnLevels && len(p.Widths) == 0 {
-			return GirthSum{}, missing("%s has no drawing and no width at the %s level (a piece that lies at no level says levels = {})", p.Address(), level.Name)
+		if err := g.Unmeasured(p, level); err != nil {
+			return GirthSum{}, err
 		}
 	}
 	var sum GirthSum

@@ -92,7 +92,7 @@ func (g *Garment) nestedRoom(outer, inner *Layer, l *Level) (RoomAt, bool) {
 		}
 	}
 	for _, p := range slices.Concat(outer.Pieces, inner.Pieces) {
-		if p.Reaches(l) && !named[p] && !g.hangsFrom(p, l) {
+		if p.Reaches(l) && !named[p] && !g.hangsFrom(p, l) || g.Unmeasured(p, l) != nil {
 			return RoomAt{}, false
 		}
 	}
