@@ -9,6 +9,7 @@ import (
 // Way tells by what two sides were found to run alongside each other.
 const (
 	ByEdge     = "the same edge twice"
+	ByEnds     = "the edges at their ends"
 	ByLevels   = "levels"
 	ByNotches  = "notches"
 	ByDrawing  = "the drawing"
@@ -34,15 +35,25 @@ func (j *Join) Way() string { return j.way }
 
 // ShareWalks lays both sides of a share out, the inner in the direction of the
 // outer. Layers are drafted one from the other: where both sides name several
-// edges they name them in one order, and where nothing shows the direction of
-// two edges they are drawn the same way round.
+// edges they name them in one order. Else the edges at the ends tell, and then the
+// drawing of pieces that lie in each other on one sheet, before a line is taken to
+// have been drawn the other way round; where nothing shows the direction of two
+// edges they are drawn the same way round.
 func (g *Garment) ShareWalks(s *Share) (outer, inner *Walk, way string, err error) {
-	return g.pair(s.Outer, s.Inner, s.Flip, alongsideShared)
+	return g.pair(s.Outer, s.Inner, s.Flip, g.alongsideShared)
 }
 
-func alongsideShared(a, b *Walk) (same bool, by string) {
+func (g *Garment) alongsideShared(a, b *Walk) (same bool, by string) {
 	if len(a.Runs) > 1 && len(b.Runs) > 1 {
 		return true, ByOrder
+	}
+	if same, ok := g.endsTell(a, b); ok {
+		return same, ByEnds
+	}
+	if g.nested(a.Runs[0].Edge, b.Runs[0].Edge) {
+		if same, ok := drawnAlong(a, b); ok {
+			return same, ByDrawing
+		}
 	}
 	if same, by = alongside(a, b); by == ByOutlines {
 		return true, ByOrder
@@ -76,7 +87,7 @@ func alongside(a, b *Walk) (same bool, by string) {
 	if len(a.Runs) == 1 && len(b.Runs) == 1 && a.Runs[0].Edge == b.Runs[0].Edge {
 		return a.Runs[0].Backward() == b.Runs[0].Backward(), ByEdge
 	}
-	ga, gb, framed := fallOf(a), fallOf(b), oneFrame(a, b)
+	ga, gb := fallOf(a), fallOf(b)
 	if upright(a, b) {
 		as, bs := math.Abs(ga-gb), math.Abs(ga+gb)
 		if math.Min(math.Abs(ga), math.Abs(gb)) > clearly && math.Abs(as-bs) > clearly {
@@ -86,17 +97,24 @@ func alongside(a, b *Walk) (same bool, by string) {
 	if d := notchFit(a, b.Reversed()) - notchFit(a, b); math.Abs(d) > clearly {
 		return d > 0, ByNotches
 	}
-	if framed {
-		direct := startOf(a).Dist(startOf(b)) + endOf(a).Dist(endOf(b))
-		crossed := startOf(a).Dist(endOf(b)) + endOf(a).Dist(startOf(b))
-		if math.Abs(direct-crossed) > clearly {
-			return direct < crossed, ByDrawing
-		}
+	if same, ok := drawnAlong(a, b); ok {
+		return same, ByDrawing
 	}
 	if len(a.Runs) > 1 && len(b.Runs) > 1 {
 		return true, ByListing
 	}
 	return false, ByOutlines
+}
+
+// drawnAlong finds in which of the two ways the ends of two drawn walks lie nearer
+// together on one sheet.
+func drawnAlong(a, b *Walk) (same, ok bool) {
+	if !oneFrame(a, b) {
+		return false, false
+	}
+	direct := startOf(a).Dist(startOf(b)) + endOf(a).Dist(endOf(b))
+	crossed := startOf(a).Dist(endOf(b)) + endOf(a).Dist(startOf(b))
+	return direct < crossed, math.Abs(direct-crossed) > clearly
 }
 
 // notchFit is what it costs to lay the notches of two walks on each other: how

@@ -78,3 +78,57 @@ func TestShareWalksOnPaper(t *testing.T) {
 	require.False(t, outer.Runs[0].Backward())
 	require.False(t, inner.Runs[0].Backward())
 }
+
+// The edges at the ends tell before the levels which end lies on which.
+func TestShareWalksByTheirEnds(t *testing.T) {
+	const fronts = `
+garment "bodice" { unit = "mm" }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    fold = centre
+    edge "top"    { line = [[0, 0], [200, 5]] }
+    edge "side"   { line = [[200, 5], [200, 100]] }
+    edge "hem"    { line = [[200, 100], [0, 100]] }
+    edge "centre" { line = [[0, 100], [0, 0]] }
+  }
+}
+layer "lining" {
+  side = "inner"
+  piece "front" {
+    fold = centre
+    edge "top"    { line = [[0, 5], [200, 0]] }
+    edge "under"  { line = [[200, 0], [200, 100]] }
+    edge "hem"    { line = [[200, 100], [0, 100]] }
+    edge "centre" { line = [[0, 100], [0, 5]] }
+  }
+}
+share "top" {
+  outer = [shell.front.top]
+  inner = [lining.front.top]
+}
+`
+	const nest = "nest \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n"
+	unnamed := strings.NewReplacer("    fold = centre\n", "", "\"centre\" { line = [[0, 100], [0, 5]] }", "\"front\" { line = [[0, 100], [0, 5]] }").Replace(fronts)
+	for _, c := range []struct {
+		name, src, way string
+		backward       bool
+	}{
+		{"fold on fold", fronts, model.ByEnds, false},
+		{"by the side that is shared", unnamed + "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.under]\n}\n", model.ByEnds, false},
+		{"as a nest lays them", unnamed + nest, model.ByDrawing, false},
+		{"by levels, where nothing else tells", unnamed, model.ByLevels, true},
+		{"the lining drawn face down, from side to fold", strings.NewReplacer("[[0, 5], [200, 0]]", "[[-200, 5], [0, 0]]",
+			"\"under\"  { line = [[200, 0], [200, 100]]", "\"centre\" { line = [[0, 0], [0, 100]]", "[[0, 100], [0, 5]]", "[[-200, 100], [-200, 5]]",
+			"\"hem\"    { line = [[200, 100], [0, 100]] }\n    edge \"centre\" { line = [[0, 100], [0, 5]]",
+			"\"hem\"    { line = [[0, 100], [-200, 100]] }\n    edge \"under\" { line = [[-200, 100], [-200, 5]]").Replace(fronts), model.ByEnds, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			g := build(t, c.src)
+			_, inner, way, err := g.ShareWalks(g.Shares[0])
+			require.NoError(t, err)
+			require.Equal(t, c.way, way)
+			require.Equal(t, c.backward, inner.Runs[0].Backward())
+		})
+	}
+}

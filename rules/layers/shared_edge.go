@@ -27,7 +27,7 @@ var SharedEdge = &rules.Rule{
 			"puckers or rolls, pulls the seams off each other, or shows the lining; by then both are cut.",
 		How: "Lay the pieces of either layer end to end as sewn, darts closed, and walk both lines. Then lay the one line on the other so that " +
 			"they cover each other as closely as they can, turned over where one was drawn the other way round. This is done part by part, " +
-			"between the places where pieces meet on both layers. The figure is the largest distance between two places that are equally far " +
+			"between the places where pieces meet on both layers. Which end lies on which is told by the edges there, a fold lying on a fold, before the lines are asked. The figure is the largest distance between two places that are equally far " +
 			"along, and never less than it; its place is named as found with the ends laid together. " +
 			"Notches and meeting pieces are paired in order; what a difference in length explains is not found " +
 			"again in them. Both layers must have the edges as often once all pieces are cut. With match = \"length\" lengths and notches are compared, with match = \"eased\" notches alone, and the ease may lie " +
@@ -67,12 +67,12 @@ type sharing struct {
 }
 
 func sharedEdge(p *rules.Pass, share *model.Share) {
-	outer, inner, _, err := p.Garment.ShareWalks(share)
+	outer, inner, by, err := p.Garment.ShareWalks(share)
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
 	}
-	if misnamed(p, share, outer, inner) {
+	if misnamed(p, share, outer, inner) || turned(p, share, outer, inner, by) {
 		return
 	}
 	s := &sharing{Pass: p, share: share, outer: outer, inner: inner, longer: outer.Length - inner.Length,
