@@ -35,6 +35,7 @@ type Outcome struct {
 	Related []Related
 	Mend    *Mend
 	Size    string
+	account Account
 }
 
 // Related is another place that a finding has to do with.

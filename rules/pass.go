@@ -25,6 +25,7 @@ type Say struct {
 	Key     string      // which of several figures of the thing this is
 	Size    string      // the size it is about, for a rule that looks at all of them
 	Place   model.Place // where to look; the thing's own place when not given
+	Account Account     // how the figure was reached
 	Message func() string
 	Related []Related
 	Mend    *Mend
@@ -171,6 +172,7 @@ func (p *Pass) add(o Outcome, say Say) {
 	p.answered = true
 	o.Numeric = o.Unit != ""
 	o.Rule, o.Subject, o.Key, o.Size = p.rule, p.thing.Address(), say.Key, p.Garment.Size
+	o.account = say.Account
 	if say.Size != "" {
 		o.Size = say.Size
 	}

@@ -1,6 +1,9 @@
 package rules
 
-import "understitch/model"
+import (
+	"understitch/model"
+	"understitch/model/reckoned"
+)
 
 // Rule is one check of the trade.
 type Rule struct {
@@ -31,14 +34,14 @@ type Doc struct {
 }
 
 // Unit is the unit of a figure or a limit.
-type Unit string
+type Unit = reckoned.Unit
 
 // The units of figures.
 const (
-	Millimetres Unit = "mm"
-	Degrees     Unit = "degrees"
-	Ratio       Unit = "ratio"
-	Percent     Unit = "%"
+	Millimetres = reckoned.Millimetres
+	Degrees     = reckoned.Degrees
+	Ratio       = reckoned.Ratio
+	Percent     = reckoned.Percent
 )
 
 // Limit is a named figure a rule judges by. A house can change it.

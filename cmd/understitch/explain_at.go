@@ -28,11 +28,16 @@ func (s *selection) account(ctx context.Context, w *world, rule *rules.Rule, add
 	trouble := got.trouble
 	for _, r := range got.reports {
 		trouble = trouble || !r.Complete()
-		for _, g := range r.Models {
-			verdicts := slices.DeleteFunc(held.Engine.Check(g, held.Settings), func(o rules.Outcome) bool {
+		across := held.Engine.CheckAcross(r.Models, held.Settings)
+		for i, g := range r.Models {
+			verdicts := held.Engine.Check(g, held.Settings)
+			if i == 0 {
+				verdicts = append(verdicts, across...) // of all sizes together, told once
+			}
+			verdicts = slices.DeleteFunc(verdicts, func(o rules.Outcome) bool {
 				return o.Rule.Name != rule.Name || o.Subject != address
 			})
-			if err := accountOf(w, r.File, address, g, verdicts); err != nil {
+			if err := accountOf(w, rule, r.File, address, g, verdicts); err != nil {
 				return err
 			}
 		}
@@ -43,7 +48,10 @@ func (s *selection) account(ctx context.Context, w *world, rule *rules.Rule, add
 	return nil
 }
 
-func accountOf(w *world, file, address string, g *model.Garment, verdicts []rules.Outcome) error {
+// accountOf writes what a rule came to about a thing, each figure after the lines
+// by which it was reached. Where the rule has no account of its own, all that is
+// reckoned about the thing is told.
+func accountOf(w *world, rule *rules.Rule, file, address string, g *model.Garment, verdicts []rules.Outcome) error {
 	lines, ok := reckoned.Of(g, address)
 	if !ok {
 		var known []string
@@ -57,17 +65,30 @@ func accountOf(w *world, file, address string, g *model.Garment, verdicts []rule
 	if g.Size != "" {
 		heading += ", size " + g.Size
 	}
-	for _, l := range report.Wrap(heading, w.columns()) {
-		b.WriteString(report.Clean(l) + "\n")
-	}
-	writeLines(&b, g, lines, w.columns())
-	b.WriteString("\n")
-	for _, o := range verdicts {
-		for _, l := range report.Wrap(verdictOn(g, o), w.columns()) {
+	say := func(text string) {
+		for _, l := range report.Wrap(text, w.columns()) {
 			b.WriteString(report.Clean(l) + "\n")
 		}
 	}
-	b.WriteString("\n")
+	say(heading)
+	told := slices.ContainsFunc(verdicts, func(o rules.Outcome) bool { return len(o.Account()) > 0 })
+	if !told {
+		writeLines(&b, g, lines, w.columns())
+		b.WriteString("\n")
+	}
+	if len(verdicts) == 0 && rule.Across == nil {
+		say(rule.Name + " has nothing to judge there")
+	}
+	for _, o := range verdicts {
+		writeLines(&b, g, o.Account(), w.columns())
+		say(verdictOn(g, o))
+		if told {
+			b.WriteString("\n")
+		}
+	}
+	if !told {
+		b.WriteString("\n")
+	}
 	_, err := fmt.Fprint(w.stdout, b.String())
 	return err
 }
@@ -77,17 +98,17 @@ const figureColumn = 12
 
 func writeLines(b *strings.Builder, g *model.Garment, lines reckoned.Lines, columns int) {
 	for _, l := range lines {
-		figure := ""
-		switch {
-		case math.IsNaN(l.Figure):
-		case l.Degree:
-			figure = model.Decimal(l.Figure, 1) + "°"
-		default:
-			figure = g.Unit.Show(l.Figure)
+		figure, mark := "", " "
+		if !math.IsNaN(l.Figure) {
+			figure = inUnit(g, l.Figure, l.Unit)
 		}
-		mark := " "
-		if l.Sum {
+		switch l.Kind {
+		case reckoned.Sum, reckoned.Result:
 			mark = "="
+		case reckoned.Beside:
+			if figure != "" {
+				figure = "(" + figure + ")" // told, but in no sum
+			}
 		}
 		indent := strings.Repeat("  ", l.Depth)
 		for i, text := range report.Wrap(l.Text, max(columns-figureColumn-3-len(indent), 20)) {
@@ -97,6 +118,19 @@ func writeLines(b *strings.Builder, g *model.Garment, lines reckoned.Lines, colu
 			b.WriteString(strings.TrimRight(fmt.Sprintf("%*s %s %s%s", figureColumn, figure, mark, indent, report.Clean(text)), " ") + "\n")
 		}
 	}
+}
+
+// inUnit writes a figure with its unit, a length in that of the spec.
+func inUnit(g *model.Garment, v float64, unit rules.Unit) string {
+	switch unit {
+	case rules.Millimetres:
+		return g.Show(v)
+	case rules.Degrees:
+		return model.Decimal(v, 1) + "°"
+	case rules.Percent:
+		return model.Decimal(v, 1) + " %"
+	}
+	return model.Decimal(v, 3) + " times"
 }
 
 // verdictOn says what the rule made of it.
@@ -111,11 +145,11 @@ func verdictOn(g *model.Garment, o rules.Outcome) string {
 	case rules.Found:
 		return fmt.Sprintf("%s: %s. %s", name, o.Severity, o.Message)
 	}
-	if o.Unit == rules.Millimetres {
-		return fmt.Sprintf("%s: passed, %s where the limit is %s", name, g.Show(o.Measured), g.Show(o.Limit))
-	}
-	if o.Numeric {
-		return fmt.Sprintf("%s: passed, %s where the limit is %s", name, model.Decimal(o.Measured, 3), model.Decimal(o.Limit, 3))
+	switch {
+	case o.Numeric && math.IsInf(o.Limit, 0):
+		return fmt.Sprintf("%s: passed, %s, and no limit to it", name, inUnit(g, o.Measured, o.Unit))
+	case o.Numeric:
+		return fmt.Sprintf("%s: passed, %s where the limit is %s", name, inUnit(g, o.Measured, o.Unit), inUnit(g, o.Limit, o.Unit))
 	}
 	return name + ": passed"
 }

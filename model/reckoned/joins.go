@@ -1,20 +1,38 @@
 package reckoned
 
 import (
-	"math"
-
 	"understitch/model"
 )
 
-// walk accounts for one side of a join or share.
-func (l *Lines) walk(w *model.Walk) {
+// Walk accounts for one side of a join or share, and adds it to what follows, or
+// takes it off.
+func (l *Lines) Walk(depth int, sign float64, w *model.Walk, name string) {
 	for _, r := range w.Runs {
-		l.stretch(2, r.Edge, r.From, r.To)
+		l.stretch(depth+1, 1, r.Edge, r.From, r.To)
 	}
 	for _, n := range w.Notches {
-		l.figure(2, n.At, "%s lies from the start of this side", n.Notch.Address())
+		l.Beside(depth+1, n.At, "%s lies from the start of this side", n.Notch.Address())
 	}
-	l.sum(1, w.Length, "this side in all, darts closed")
+	l.Sum(depth, sign*w.Length, "%s%s in all, darts closed", less(sign), name)
+}
+
+// less is the word for what is taken off.
+func less(sign float64) string {
+	if sign < 0 {
+		return "less "
+	}
+	return ""
+}
+
+// Sides accounts for both sides of a join or share, and gives how much longer the
+// first is.
+func (l *Lines) Sides(depth int, a, b *model.Walk, first, second, way string) {
+	l.Walk(depth+1, 1, a, first)
+	if way != "" {
+		l.Say(depth+2, "%s runs as it does by %s", second, way)
+	}
+	l.Walk(depth+1, -1, b, second)
+	l.Sum(depth, a.Length-b.Length, "is how much longer %s is", first)
 }
 
 func (l *Lines) join(g *model.Garment, j *model.Join) {
@@ -23,30 +41,8 @@ func (l *Lines) join(g *model.Garment, j *model.Join) {
 		l.cannot(0, err)
 		return
 	}
-	l.say(1, "first side")
-	l.walk(a)
-	l.say(1, "second side; it runs as it does by %s", j.Way())
-	l.walk(b)
-	l.sum(0, a.Length-b.Length, "the first side is longer by")
-	l.ease(j.Ease)
-}
-
-func (l *Lines) ease(r model.Range) {
-	if r.Low == r.High {
-		l.figure(0, r.Low, "meant")
-		return
-	}
-	l.ends("ease", r)
-}
-
-// ends writes a range that is asked for.
-func (l *Lines) ends(what string, r model.Range) {
-	if !math.IsInf(r.Low, 0) {
-		l.figure(0, r.Low, "%s asked for, from", what)
-	}
-	if !math.IsInf(r.High, 0) {
-		l.figure(0, r.High, "%s asked for, to", what)
-	}
+	l.Sides(0, a, b, "the first side", "the second side", j.Way())
+	l.Say(0, "an ease of %s is meant", g.ShowRange(j.Ease))
 }
 
 func (l *Lines) share(g *model.Garment, s *model.Share) {
@@ -55,54 +51,93 @@ func (l *Lines) share(g *model.Garment, s *model.Share) {
 		l.cannot(0, err)
 		return
 	}
-	l.say(1, "the outer layer's")
-	l.walk(outer)
-	l.say(1, "the inner layer's; it runs as it does by %s", way)
-	l.walk(inner)
-	l.sum(0, outer.Length-inner.Length, "the outer is longer by")
+	l.Sides(0, outer, inner, "the outer side", "the inner side", way)
 }
 
 func (l *Lines) nest(g *model.Garment, n *model.Nest) {
 	for _, level := range n.Compared(g) {
-		for _, group := range []model.Group{n.Outer, n.Inner} {
-			for _, p := range group {
-				l.width(1, p, level)
-			}
-		}
-		clearance, err := n.ClearanceAt(level)
-		if err != nil {
+		if _, err := n.ClearanceAt(level); err != nil {
 			l.cannot(0, err)
 			continue
 		}
-		l.sum(0, clearance, "clearance at the %s level, outer less inner", level.Name)
-		l.ends("clearance", n.Allowed(level))
+		l.Clearance(g, n, level)
 	}
 }
 
-func (l *Lines) closure(g *model.Garment, c *model.Closure) {
-	l.join(g, g.JoinOf(c))
-	length, halves, err := c.FullLength()
+// Clearance accounts for what the outer piece of a nest measures more across at a
+// level that both reach.
+func (l *Lines) Clearance(g *model.Garment, n *model.Nest, level *model.Level) {
+	clearance, err := n.ClearanceAt(level)
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
-	if halves {
-		l.sum(0, length, "made up, both halves beside the fold together")
+	as, bs := n.Outer.Times(), n.Inner.Times() // as ClearanceAt counts them
+	l.group(1, 1, n.Outer, level, as/min(as, bs))
+	l.group(1, -1, n.Inner, level, bs/min(as, bs))
+	l.Sum(0, clearance, "is the clearance at the %s level, outer less inner", level.Name)
+	if allowed := n.Allowed(level); !allowed.Any() {
+		l.Say(0, "a clearance of %s is meant", g.ShowRange(allowed))
 	}
+}
+
+// group accounts for the pieces on one side of a nest, which count so many times.
+func (l *Lines) group(depth int, sign float64, pieces model.Group, level *model.Level, times float64) {
+	if len(pieces) == 1 && times == 1 {
+		l.Width(depth, sign, pieces[0], level)
+		return
+	}
+	sum, in := 0.0, depth+1
+	if len(pieces) > 1 && times != 1 {
+		in++
+	}
+	for _, p := range pieces {
+		l.Width(in, 1, p, level)
+		if w, err := p.Width(level); err == nil {
+			sum += w.Net
+		}
+	}
+	if len(pieces) > 1 {
+		if times == 1 {
+			l.Sum(depth, sign*sum, "%s%s across together", less(sign), pieces.Address())
+			return
+		}
+		l.Sum(depth+1, sum, "%s across together", pieces.Address())
+	}
+	l.Result(depth, sign*sum*times, "%s%s, %g times, both halves beside the fold together", less(sign), pieces.Address(), times)
+}
+
+func (l *Lines) closure(g *model.Garment, c *model.Closure) {
+	l.join(g, g.JoinOf(c))
+	if _, _, err := c.FullLength(); err != nil {
+		l.cannot(0, err)
+		return
+	}
+	l.Full(0, 1, g.JoinOf(c).Sides[0][0], "")
 	if c.Tape == nil {
 		return
 	}
+	l.Tape(c)
+	if across, err := c.Across(); err == nil {
+		l.Beside(0, across, "across when closed, in a run")
+	}
+}
+
+// Tape tells where a closure's tape can be cut.
+func (l *Lines) Tape(c *model.Closure) {
+	length, _, err := c.FullLength()
+	if err != nil {
+		l.cannot(0, err)
+		return
+	}
 	t := c.Tape
-	l.figure(0, t.Pitch, "pitch of tape.%s", t.Name)
-	l.figure(0, t.Head, "metal along it")
-	l.figure(0, t.Clear, "least clear of metal at a cut")
+	l.Beside(1, t.Pitch, "pitch of tape.%s", t.Name)
+	l.Beside(1, t.Head, "metal along it")
+	l.Beside(1, t.Clear, "least clear of metal at a cut")
 	holding, below, above := t.Windows(length)
 	for _, w := range append(holding, around(below, above)...) {
-		l.figure(1, w.Low, "with %d fasteners it can be cut from", w.Fasteners)
-		l.figure(1, w.High, "to")
-	}
-	if across, err := c.Across(); err == nil {
-		l.figure(0, across, "across when closed, in a run")
+		l.Beside(1, w.Low, "with %d fasteners it can be cut from", w.Fasteners)
+		l.Beside(1, w.High, "to")
 	}
 }
 
@@ -116,67 +151,96 @@ func around(below, above *model.Window) []model.Window {
 	return out
 }
 
-func (l *Lines) run(g *model.Garment, m *model.Measure) {
+// Full accounts for a stretch of edge as it is when the piece is made up: what is
+// drawn by its half counts twice.
+func (l *Lines) Full(depth int, sign float64, s model.Stretch, name string) {
+	from, to, err := s.Extent()
+	if err != nil {
+		l.cannot(depth, err)
+		return
+	}
+	if name != "" {
+		name = ", " + name
+	}
+	full, halves, err := s.FullLength()
+	if err != nil {
+		l.cannot(depth, err)
+		return
+	}
+	if !halves {
+		l.stretch(depth, sign, s.Edge, from, to)
+		return
+	}
+	l.stretch(depth+1, 1, s.Edge, from, to)
+	l.Result(depth, sign*full, "%s%s twice, both halves beside the fold together%s", less(sign), s, name)
+}
+
+// Run accounts for a run of a tape over the pattern, and the ease in it.
+func (l *Lines) Run(g *model.Garment, m *model.Measure) {
 	run, err := g.RunLength(m)
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
 	for _, p := range run.Parts {
-		what := ""
-		if p.Item.Closure != nil {
-			what = p.Item.Closure.Address() + ", closed"
-		} else {
-			what = p.Item.Stretch.String()
+		if c := p.Item.Closure; c != nil {
+			l.Add(2, p.Length, "%s, closed", c.Address())
+			continue
 		}
-		l.figure(1, p.Length, "%s", what)
+		l.Add(2, p.Length, "%s", p.Item.Stretch)
 	}
-	l.sum(0, run.Total, "%s in all", m.Address())
+	l.Sum(1, run.Total, "%s in all", m.Address())
+	if !m.Ease.Any() {
+		l.Say(1, "an ease of %s is asked for", g.ShowRange(m.Ease))
+	}
 	if model.Known(m.Against) {
-		l.figure(0, m.Against, "the body's")
-		l.sum(0, run.Total-m.Against, "ease")
+		l.Add(1, -m.Against, "less the body's")
+		l.Sum(0, run.Total-m.Against, "is the ease")
 	}
-	l.ends("ease", m.Ease)
 }
 
-func (l *Lines) elastic(e *model.Elastic) {
-	sum := 0.0
-	for _, s := range e.Edges {
-		length, halves, err := s.FullLength()
-		if err != nil {
-			l.cannot(0, err)
-			return
-		}
-		note := ""
-		if halves {
-			note = ", both halves beside the fold together"
-		}
-		l.figure(1, length, "%s%s", s, note)
-		sum += length
+// Elastic accounts for the edges that an elastic is sewn to.
+func (l *Lines) Elastic(g *model.Garment, e *model.Elastic) {
+	w, err := g.Walk(e.Edges)
+	if err != nil {
+		l.cannot(0, err)
+		return
 	}
-	l.sum(0, sum, "the edges in all")
-	l.figure(0, e.Length, "the elastic")
+	length, halves, err := g.RoundLength(e.Edges)
+	if err != nil {
+		l.cannot(0, err)
+		return
+	}
+	for _, r := range w.Runs {
+		l.stretch(2, 1, r.Edge, r.From, r.To)
+	}
+	l.Sum(1, w.Length, "the edges in all")
+	if halves {
+		l.Result(0, length, "twice that, as it goes on in the other half")
+	}
+	l.Beside(0, e.Length, "the elastic")
 }
 
-func (l *Lines) bone(b *model.Bone) {
+// Bone accounts for how much shorter a bone is than its channel.
+func (l *Lines) Bone(b *model.Bone) {
 	channel, err := b.Along.SewnLength()
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
-	l.figure(0, channel, "the channel, %s", b.Along)
-	l.figure(0, b.Length, "the bone")
-	l.sum(0, (channel-b.Length)/2, "room at either end")
+	l.Add(1, channel, "the channel, %s", b.Along)
+	l.Add(1, -b.Length, "less the bone")
+	l.Sum(0, channel-b.Length, "is the room in the channel, both ends together")
 }
 
 func (l *Lines) alteration(a *model.Alteration) {
 	for _, v := range a.Inward {
-		l.figure(1, v.Value, "inward at the %s level", v.Level.Name)
+		l.Beside(1, v.Value, "inward at the %s level", v.Level.Name)
 	}
 	for _, e := range a.Edges {
 		if e.Drafted != nil {
-			l.figure(0, e.Drafted.Length(), "%s as drafted", e.Address())
+			l.Beside(0, e.Drafted.Length(), "%s as drafted", e.Address())
 		}
-		l.figure(0, e.Length(), "%s as re-drawn", e.Address())
+		l.Beside(0, e.Length(), "%s as re-drawn", e.Address())
 	}
 }

@@ -9,58 +9,67 @@ import (
 
 // edge accounts for one edge's length and allowance.
 func (l *Lines) edge(depth int, e *model.Edge) {
-	if !e.Drawn() {
-		l.figure(depth, e.PaperLength, "%s, measured by tape, darts closed", e.Address())
-		l.allowance(depth, e)
-		return
-	}
 	if e.Drafted != nil {
-		l.figure(depth+1, e.Drafted.Length(), "as drafted, before the alterations")
+		l.Beside(depth+1, e.Drafted.Length(), "as drafted, before the alterations")
 	}
 	if e.Cut != nil {
-		l.figure(depth+1, e.Cut.Length(), "the line as drawn, with its allowance")
+		l.Beside(depth+1, e.Cut.Length(), "the line as drawn, with its allowance")
 	}
-	l.stretch(depth, e, 0, e.Length())
-	l.allowance(depth, e)
+	l.stretch(depth, 1, e, 0, e.Length())
+	l.Allowance(depth, e)
 }
 
 // stretch accounts for what is sewn of an edge between two distances along it.
-func (l *Lines) stretch(depth int, e *model.Edge, from, to float64) {
+func (l *Lines) stretch(depth int, sign float64, e *model.Edge, from, to float64) {
 	low, high := min(from, to), max(from, to)
 	name := e.Address()
 	if low > 0 || high < e.Length() {
-		l.figure(depth+1, e.Length(), "%s, the whole of the stitch line", name)
-		l.figure(depth+1, low, "from")
-		l.figure(depth+1, high, "to")
+		l.Beside(depth+1, e.Length(), "%s, the whole of the stitch line", name)
+		l.Beside(depth+1, low, "from")
+		l.Beside(depth+1, high, "to")
 	}
 	taken := 0.0
 	for _, m := range e.Mouths() {
 		if open := min(m.To, high) - max(m.From, low); open > 0 {
 			if taken == 0 {
-				l.figure(depth+1, high-low, "%s as it lies on the paper", name)
+				l.Add(depth+1, high-low, "%s as it lies on the paper", name)
 			}
 			taken += open
-			l.figure(depth+1, -open, "less the mouth of %s", m.Dart.Address())
+			l.Add(depth+1, -open, "less the mouth of %s", m.Dart.Address())
 		}
 	}
-	l.sum(depth, e.Net(high)-e.Net(low), "%s along the stitch line", name)
+	net, how := sign*(e.Net(high)-e.Net(low)), "along the stitch line"
+	if !e.Drawn() {
+		how = "as measured by tape, darts closed"
+	}
+	if taken == 0 {
+		l.Add(depth, net, "%s%s %s", less(sign), name, how)
+		return
+	}
+	l.Sum(depth, net, "%s%s %s", less(sign), name, how)
 }
 
-func (l *Lines) allowance(depth int, e *model.Edge) {
-	switch {
-	case !model.Known(e.Allowance.Width):
-		l.say(depth, "no allowance is stated for it, for its piece or by the house")
-	case e.Allowance.Place.IsZero():
-		l.figure(depth, e.Allowance.Width, "allowance")
-	default:
-		l.figure(depth, e.Allowance.Width, "allowance, stated in %s line %d", e.Allowance.Place.File, e.Allowance.Place.Start.Line)
+// Allowance tells the allowance of an edge, and where it is stated.
+func (l *Lines) Allowance(depth int, e *model.Edge) {
+	if !model.Known(e.Allowance.Width) {
+		l.Say(depth, "no allowance is stated for %s, for its piece or by the house", e.Address())
+		return
 	}
+	l.Beside(depth, e.Allowance.Width, "%s", AllowanceText(e))
+}
+
+// AllowanceText names an edge's allowance and where it is stated.
+func AllowanceText(e *model.Edge) string {
+	if e.Allowance.Place.IsZero() {
+		return "the allowance of " + e.Address()
+	}
+	return fmt.Sprintf("the allowance of %s, stated in %s line %d", e.Address(), e.Allowance.Place.File, e.Allowance.Place.Start.Line)
 }
 
 func (l *Lines) piece(g *model.Garment, p *model.Piece) {
 	for _, level := range g.Levels {
 		if p.Reaches(level) {
-			l.width(0, p, level)
+			l.Width(0, 1, p, level)
 		}
 	}
 	for _, e := range p.Edges {
@@ -71,27 +80,42 @@ func (l *Lines) piece(g *model.Garment, p *model.Piece) {
 	}
 }
 
-// width accounts for a piece's width at a level.
-func (l *Lines) width(depth int, p *model.Piece, level *model.Level) {
+// Width accounts for a piece's width at a level, and adds it to what follows, or
+// takes it off.
+func (l *Lines) Width(depth int, sign float64, p *model.Piece, level *model.Level) {
 	w, err := p.Width(level)
 	if err != nil {
 		l.cannot(depth, err)
 		return
 	}
 	if len(w.Spans) == 0 {
-		l.figure(depth, w.Net, "%s across at the %s level, measured by tape, darts closed", p.Address(), level.Name)
+		l.Add(depth, sign*w.Net, "%s%s across at the %s level, measured by tape, darts closed", less(sign), p.Address(), level.Name)
 		return
+	}
+	darts := math.Abs(w.Gross-w.Net) > 1e-6
+	in := depth + 1
+	if darts && len(w.Spans) > 1 {
+		in++
 	}
 	if len(w.Spans) > 1 {
 		for _, s := range w.Spans {
-			l.figure(depth+1, s.X1-s.X0, "cloth from %s to %s", side(p, s.E0), side(p, s.E1))
+			l.Add(in, s.X1-s.X0, "cloth from %s to %s", side(p, s.E0), side(p, s.E1))
 		}
 	}
-	if math.Abs(w.Gross-w.Net) > 1e-6 {
-		l.figure(depth+1, w.Gross, "as it lies on the paper")
-		l.figure(depth+1, w.Net-w.Gross, "less what its darts take out there")
+	switch {
+	case darts && len(w.Spans) > 1:
+		l.Sum(depth+1, w.Gross, "as it lies on the paper")
+	case darts:
+		l.Add(depth+1, w.Gross, "as it lies on the paper")
 	}
-	l.sum(depth, w.Net, "%s across at the %s level", p.Address(), level.Name)
+	if darts {
+		l.Add(depth+1, w.Net-w.Gross, "less what its darts take out there")
+	}
+	kind := Entry
+	if darts || len(w.Spans) > 1 {
+		kind = Sum
+	}
+	l.put(depth, kind, Millimetres, sign*w.Net, "%s%s across at the %s level", []any{less(sign), p.Address(), level.Name})
 }
 
 func side(p *model.Piece, edge int) string {
@@ -101,49 +125,99 @@ func side(p *model.Piece, edge int) string {
 	return p.Edges[edge].Name
 }
 
-// girth accounts for a layer's girth at a level.
+// girth accounts for a layer's girth at a level, and the ease there.
 func (l *Lines) girth(g *model.Garment, layer *model.Layer, level *model.Level) {
-	girth, err := g.GirthSum(layer, level)
+	if _, err := g.GirthSum(layer, level); err != nil {
+		l.cannot(0, err)
+		return
+	}
+	if !model.Known(level.Body) {
+		l.Girth(0, 1, g, layer, level)
+		return
+	}
+	l.Ease(g, layer, level)
+}
+
+// Ease accounts for how much more a layer measures round at a level than the body,
+// where both are known.
+func (l *Lines) Ease(g *model.Garment, layer *model.Layer, level *model.Level) {
+	l.Girth(1, 1, g, layer, level)
+	l.Add(1, -level.Body, "less the body there")
+	girth, err := g.Girth(layer, level)
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
+	l.Sum(0, girth-level.Body, "is the ease at the %s level", level.Name)
+}
+
+// Girth accounts for a layer's girth at a level, and adds it to what follows, or
+// takes it off.
+func (l *Lines) Girth(depth int, sign float64, g *model.Garment, layer *model.Layer, level *model.Level) {
+	girth, err := g.GirthSum(layer, level)
+	if err != nil {
+		l.cannot(depth, err)
+		return
+	}
 	for _, p := range girth.Pieces {
-		l.width(2, p, level)
-		if w, err := p.Width(level); err == nil && p.Times() != 1 {
-			l.sum(1, w.Net*p.Times(), "%s, %g times", p.Address(), p.Times())
-		}
+		l.round(depth+1, p, level)
 	}
 	for _, lap := range girth.Laps {
-		l.lap(lap)
+		l.lap(depth+1, lap)
 	}
-	l.sum(0, girth.Total, "%s round at the %s level", layer.Address(), level.Name)
-	if model.Known(level.Body) {
-		l.figure(0, level.Body, "the body there")
-		l.sum(0, girth.Total-level.Body, "ease at the %s level", level.Name)
+	l.Sum(depth, sign*girth.Total, "%s%s round at the %s level", less(sign), layer.Address(), level.Name)
+}
+
+// round accounts for what a piece counts in a girth.
+func (l *Lines) round(depth int, p *model.Piece, level *model.Level) {
+	times := p.Times()
+	if times == 1 {
+		l.Width(depth, 1, p, level)
+		return
+	}
+	l.Width(depth+1, 1, p, level)
+	if w, err := p.Width(level); err == nil {
+		l.Result(depth, w.Net*times, "%s, %g times", p.Address(), times)
 	}
 }
 
+// Room accounts for the room between two layers at a level, be it from their
+// girths or from the widths of pieces that nests lay in each other.
+func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *model.Layer, r model.RoomAt) {
+	for _, side := range []struct {
+		layer *model.Layer
+		sign  float64
+		round float64
+	}{{outer, 1, r.Outer}, {inner, -1, r.Inner}} {
+		if girth, err := g.Girth(side.layer, r.Level); err == nil && girth == side.round {
+			l.Girth(depth+1, side.sign, g, side.layer, r.Level)
+			continue
+		}
+		l.Add(depth+1, side.sign*side.round, "%s%s, the widths at the %s level of all its pieces that nests name", less(side.sign), side.layer.Address(), r.Level.Name)
+	}
+	l.Sum(depth, sign*r.Room(), "%sthe room at the %s level", less(sign), r.Level.Name)
+}
+
 // lap accounts for what a closure takes off a girth.
-func (l *Lines) lap(lap model.GirthLap) {
+func (l *Lines) lap(depth int, lap model.GirthLap) {
 	often := ""
 	if lap.Times != 1 {
 		often = fmt.Sprintf(", %g times", lap.Times)
 	}
-	l.figure(1, -lap.Length(), "less what laps over at %s%s", lap.Closure.Address(), often)
+	l.Add(depth, -lap.Length(), "less what laps over at %s%s", lap.Closure.Address(), often)
 }
 
 func (l *Lines) dart(d *model.Dart) {
-	l.figure(0, d.Intake, "%s takes out", d.Address())
+	l.Beside(0, d.Intake, "%s takes out", d.Address())
 	for _, legs := range d.Legs() {
 		a, b := legs.Lengths()
-		l.figure(1, a, "one leg, from the tip")
-		l.figure(1, b, "the other leg")
+		l.Beside(1, a, "one leg, from the tip")
+		l.Beside(1, b, "the other leg")
 	}
 	if d.On != nil {
-		l.figure(1, d.At, "the middle of its mouth along %s", d.On.Address())
+		l.Beside(1, d.At, "the middle of its mouth along %s", d.On.Address())
 		if angle, err := d.CapAngle(); err == nil {
-			*l = append(*l, Line{Depth: 1, Text: "the edge turns by, over the closed dart", Figure: angle, Degree: true})
+			l.BesideIn(Degrees, 1, angle, "the edge turns by, over the closed dart")
 		}
 	}
 }
@@ -155,15 +229,15 @@ func (l *Lines) notch(n *model.Notch) {
 		return
 	}
 	if n.ByPoint {
-		l.figure(1, off, "from the point given to the line as it is now")
+		l.Beside(1, off, "from the point given to the line as it is now")
 	}
 	if n.Level != nil {
-		l.say(1, "where the %s level crosses the edge", n.Level.Name)
+		l.Say(1, "where the %s level crosses the edge", n.Level.Name)
 	}
-	l.figure(0, along, "%s along %s as drawn", n.Address(), n.On.Address())
-	l.sum(0, n.On.Net(along), "the same with the darts before it closed")
+	l.Beside(0, along, "%s along %s as drawn", n.Address(), n.On.Address())
+	l.Beside(0, n.On.Net(along), "the same with the darts before it closed")
 	if model.Known(n.Depth) {
-		l.figure(0, n.Depth, "its depth")
-		l.allowance(0, n.On)
+		l.Beside(0, n.Depth, "its depth")
+		l.Allowance(0, n.On)
 	}
 }

@@ -2,6 +2,9 @@
 // cutter can verify it with a tape: each length, dart, ease and allowance that
 // entered, and what they come to. It adds nothing up by itself that package
 // model has not; it lays open what model did.
+//
+// A thing has an account of all that is reckoned about it (Of). A rule lays open
+// besides how it came to the one figure that it judges, by the same lines.
 package reckoned
 
 import (
@@ -12,33 +15,133 @@ import (
 	"understitch/model"
 )
 
-// Line is one step: what was taken, and its figure in millimetres. Depth tells
-// how far it is set in: a sum stands a step out from what it sums up.
+// Unit is the unit of a figure.
+type Unit string
+
+// The units of figures.
+const (
+	Millimetres Unit = "mm"
+	Degrees     Unit = "degrees"
+	Ratio       Unit = "ratio"
+	Percent     Unit = "%"
+)
+
+// Kind tells what a line's figure does in an account.
+type Kind uint8
+
+// The kinds of lines.
+const (
+	Entry  Kind = iota // it is added to what the next line further out comes to
+	Beside             // it is told, and enters no sum
+	Sum                // what the lines before it, set one step further in, add up to
+	Result             // what the lines before it come to otherwise, as its text says
+)
+
+// Line is one step: what was taken, and its figure. Depth tells how far it is set
+// in: a sum stands a step out from what it sums up, and is itself an entry of what
+// stands a step further out. What is taken off has a figure below nothing.
 type Line struct {
 	Depth  int
 	Text   string
 	Figure float64 // NaN for a line without a figure
-	Degree bool    // the figure is an angle in degrees
-	Sum    bool    // what the lines before it, set further in, come to
+	Unit   Unit
+	Kind   Kind
 }
 
-// Lines is the account of one thing.
+// Lines is the account of one thing, or of one figure that a rule judged: that
+// figure stands in the last line.
 type Lines []Line
 
-func (l *Lines) say(depth int, format string, args ...any) {
-	*l = append(*l, Line{Depth: depth, Text: fmt.Sprintf(format, args...), Figure: math.NaN()})
+// Say adds a line without a figure.
+func (l *Lines) Say(depth int, format string, args ...any) {
+	l.put(depth, Beside, "", math.NaN(), format, args)
 }
 
-func (l *Lines) figure(depth int, mm float64, format string, args ...any) {
-	*l = append(*l, Line{Depth: depth, Text: fmt.Sprintf(format, args...), Figure: mm})
+// Add adds a length that enters the sum that follows, in millimetres.
+func (l *Lines) Add(depth int, mm float64, format string, args ...any) {
+	l.put(depth, Entry, Millimetres, mm, format, args)
 }
 
-func (l *Lines) sum(depth int, mm float64, format string, args ...any) {
-	*l = append(*l, Line{Depth: depth, Text: fmt.Sprintf(format, args...), Figure: mm, Sum: true})
+// AddIn does so with a figure of another unit.
+func (l *Lines) AddIn(unit Unit, depth int, v float64, format string, args ...any) {
+	l.put(depth, Entry, unit, v, format, args)
+}
+
+// Beside tells a length that enters no sum, in millimetres.
+func (l *Lines) Beside(depth int, mm float64, format string, args ...any) {
+	l.put(depth, Beside, Millimetres, mm, format, args)
+}
+
+// BesideIn does so with a figure of another unit.
+func (l *Lines) BesideIn(unit Unit, depth int, v float64, format string, args ...any) {
+	l.put(depth, Beside, unit, v, format, args)
+}
+
+// Sum is what the lengths before it, set one step further in, add up to.
+func (l *Lines) Sum(depth int, mm float64, format string, args ...any) {
+	l.put(depth, Sum, Millimetres, mm, format, args)
+}
+
+// SumIn does so with figures of another unit.
+func (l *Lines) SumIn(unit Unit, depth int, v float64, format string, args ...any) {
+	l.put(depth, Sum, unit, v, format, args)
+}
+
+// Result is a length that the lines before it come to otherwise than by adding.
+func (l *Lines) Result(depth int, mm float64, format string, args ...any) {
+	l.put(depth, Result, Millimetres, mm, format, args)
+}
+
+// ResultIn does so with a figure of another unit.
+func (l *Lines) ResultIn(unit Unit, depth int, v float64, format string, args ...any) {
+	l.put(depth, Result, unit, v, format, args)
+}
+
+func (l *Lines) put(depth int, kind Kind, unit Unit, v float64, format string, args []any) {
+	*l = append(*l, Line{depth, fmt.Sprintf(format, args...), v, unit, kind})
+}
+
+// Before is what the lines before the i-th come to that enter it if it is a sum:
+// those of its unit, set one step further in, since the last line that is not
+// further in than it.
+func (l Lines) Before(i int) float64 {
+	sum := 0.0
+	for k := i - 1; k >= 0 && l[k].Depth > l[i].Depth; k-- {
+		if l[k].Depth == l[i].Depth+1 && l[k].Kind != Beside && l[k].Unit == l[i].Unit {
+			sum += l[k].Figure
+		}
+	}
+	return sum
+}
+
+// Differ takes the smaller of two figures off the larger, each told in words, and
+// gives what they differ by.
+func (l *Lines) Differ(unit Unit, depth int, a float64, textA string, b float64, textB string) {
+	if a < b {
+		a, textA, b, textB = b, textB, a, textA
+	}
+	l.AddIn(unit, depth+1, a, "%s", textA)
+	l.AddIn(unit, depth+1, -b, "less %s", textB)
+	l.SumIn(unit, depth, a-b, "is what they differ by")
+}
+
+// Off tells how far a length lies outside a range that is meant, which is told in
+// words.
+func (l *Lines) Off(depth int, mm float64, r model.Range, meant string) {
+	off := r.Beyond(mm)
+	switch {
+	case off == 0:
+		l.Result(depth, 0, "is how far it lies outside what is meant, %s", meant)
+	case mm == off:
+		l.Result(depth, off, "is how far it lies from what is meant, %s", meant)
+	default:
+		l.Add(depth+1, off-mm, "less what is meant, %s", meant)
+		l.Sum(depth, off, "is how far it lies outside that")
+	}
 }
 
 // cannot says why a figure is not to be had.
-func (l *Lines) cannot(depth int, err error) { l.say(depth, "not possible: %s", err) }
+func (l *Lines) cannot(depth int, err error) { l.Say(depth, "not possible: %s", err) }
 
 // Of accounts for everything that is reckoned about the thing at an address,
 // in the garment's size. It is false where the garment has no such thing.
@@ -65,7 +168,7 @@ func Of(g *model.Garment, address string) (Lines, bool) {
 			l.girth(g, x, level)
 		}
 	case *model.Measure:
-		l.run(g, x)
+		l.Run(g, x)
 	case *model.Piece:
 		l.piece(g, x)
 	case *model.Edge:
@@ -75,13 +178,13 @@ func Of(g *model.Garment, address string) (Lines, bool) {
 	case *model.Notch:
 		l.notch(x)
 	case *model.Elastic:
-		l.elastic(x)
+		l.Elastic(g, x)
 	case *model.Bone:
-		l.bone(x)
+		l.Bone(x)
 	case *model.Alteration:
 		l.alteration(x)
 	default:
-		l.say(0, "%s is checked as a whole; name a thing in it", address)
+		l.Say(0, "%s is checked as a whole; name a thing in it", address)
 	}
 	return l, true
 }

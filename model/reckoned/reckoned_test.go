@@ -52,54 +52,54 @@ func TestEveryThingHasAnAccount(t *testing.T) {
 	}
 }
 
-// What an account lays open adds up to the figure that the rules judge by.
+// What an account lays open adds up: a sum is what the lines before it, set one
+// step further in, come to.
 func TestAccountsAddUp(t *testing.T) {
+	sums := map[string]int{}
+	for name, g := range wardrobe(t) {
+		for _, thing := range reckoned.Things(g) {
+			lines, _ := reckoned.Of(g, thing.Address())
+			for i, l := range lines {
+				if l.Kind == reckoned.Sum {
+					sums[name]++
+					require.InDelta(t, math.Abs(lines.Before(i)), math.Abs(l.Figure), 1e-6, "%s: %s: %s", name, thing.Address(), l.Text)
+				}
+			}
+		}
+	}
+	require.Greater(t, sums["rink-dress"], 10)
+	require.Greater(t, sums["frock-coat"], 10)
+}
+
+// The figures are those that the rules judge by.
+func TestAccountsEndInTheFigure(t *testing.T) {
 	garments := wardrobe(t)
-
-	t.Run("a run", func(t *testing.T) {
-		lines, _ := reckoned.Of(garments["rink-dress"], "measure.crotch")
-		sum := 0.0
+	dress, coat := garments["rink-dress"], garments["frock-coat"]
+	last := func(g *model.Garment, address, text string) float64 {
+		lines, _ := reckoned.Of(g, address)
 		for _, l := range lines {
-			if l.Depth == 1 {
-				sum += l.Figure
-			}
-			if strings.HasSuffix(l.Text, "in all") {
-				require.InDelta(t, sum, l.Figure, 1e-9)
-				return
+			if strings.HasSuffix(l.Text, text) {
+				return l.Figure
 			}
 		}
-		require.Fail(t, "no total")
-	})
+		require.Fail(t, "no line for "+text)
+		return 0
+	}
+	run, err := dress.RunLength(dress.Measures[0])
+	require.NoError(t, err)
+	require.Equal(t, run.Total, last(dress, dress.Measures[0].Address(), "in all"))
+	round, err := dress.Girth(dress.Layers[0], levelNamed(dress, "waist"))
+	require.NoError(t, err)
+	require.Equal(t, round, last(dress, "level.waist", dress.Layers[0].Address()+" round at the waist level"))
+	waist := reckoned.Find(coat, "shell.forepart.waist").(*model.Edge)
+	require.InDelta(t, waist.SewnLength(), last(coat, waist.Address(), "along the stitch line"), 1e-9)
+}
 
-	t.Run("a girth", func(t *testing.T) {
-		sum, totals := 0.0, 0
-		lines, _ := reckoned.Of(garments["rink-dress"], "level.waist")
-		for _, l := range lines {
-			if l.Depth == 1 && l.Sum {
-				sum += l.Figure
-			}
-			if strings.HasSuffix(l.Text, "round at the waist level") {
-				require.InDelta(t, sum, l.Figure, 1e-9, l.Text)
-				sum = 0
-				totals++
-			}
+func levelNamed(g *model.Garment, name string) *model.Level {
+	for _, l := range g.Levels {
+		if l.Name == name {
+			return l
 		}
-		require.Equal(t, 2, totals, "shell and brief")
-	})
-
-	t.Run("an edge with a dart", func(t *testing.T) {
-		lines, _ := reckoned.Of(garments["frock-coat"], "shell.forepart.waist")
-		sum, darts := 0.0, 0
-		for _, l := range lines {
-			if l.Depth == 1 {
-				sum += l.Figure
-				darts++
-			}
-			if l.Sum && l.Depth == 0 {
-				require.InDelta(t, sum, l.Figure, 1e-9)
-				break
-			}
-		}
-		require.Equal(t, 2, darts, "the edge on the paper and its dart")
-	})
+	}
+	return nil
 }
