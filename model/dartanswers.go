@@ -14,6 +14,14 @@ import (
 type DartShift struct {
 	By    float64
 	Meant Range
+
+	Outer, Inner float64 // the places or lengths on either layer that By is the difference of
+}
+
+// of tells what a shift is the difference of.
+func (s DartShift) of(outer, inner float64) DartShift {
+	s.Outer, s.Inner = outer, inner
+	return s
 }
 
 // Off is how far the shift goes past what is meant.

@@ -72,7 +72,8 @@ func (l laidDarts) onEdges(o, i *Dart, share *Share) DartAnswer {
 		deeper = l.frame.Apply(mouthB).Sub(mouthA).Dot(along)
 		doubt = l.doubt(a[0].Tip.Y)
 	}
-	out.Points = []DartPoint{{"tip", shift(longer, doubt, -deeper, long*(i.Intake/o.Intake-1)), shift(lean, doubt, 0)}}
+	out.Points = []DartPoint{{"tip", shift(longer, doubt, -deeper, long*(i.Intake/o.Intake-1)).of(long, long+longer),
+		shift(lean, doubt, 0).of(0, lean)}}
 	return out
 }
 
@@ -114,13 +115,13 @@ func (l laidDarts) along(o, i *Dart, share *Share) DartShift {
 // on its own. Both its distance from the start and that from the end may be kept.
 func shiftBetween(before, after, otherBefore, otherAfter float64) DartShift {
 	moved := otherBefore - before
-	return shift(moved, 0, moved+otherAfter-after)
+	return shift(moved, 0, moved+otherAfter-after).of(before, otherBefore)
 }
 
 // shift is a figure that may be nothing or what else is allowed for, or anything
 // between, give or take what there is to doubt in it.
 func shift(by, doubt float64, allowed ...float64) DartShift {
-	return DartShift{by, Range{math.Min(0, slices.Min(allowed)) - doubt, math.Max(0, slices.Max(allowed)) + doubt}}
+	return DartShift{By: by, Meant: Range{math.Min(0, slices.Min(allowed)) - doubt, math.Max(0, slices.Max(allowed)) + doubt}}
 }
 
 // walkDart is where a dart lies on a walk, darts closed.
@@ -144,15 +145,17 @@ func (w *Walk) dart(d *Dart) (walkDart, bool) {
 // inside compares two darts with two points.
 func (l laidDarts) inside(o, i *Dart) DartAnswer {
 	moved, doubt := l.frame.Apply(i.Centre).Sub(o.Centre), l.doubt(o.Centre.Y)
-	out := DartAnswer{Outer: o, Inner: i, Aside: shift(moved.X, doubt, l.sides(o, i, moved.X)...), Lower: shift(l.lower(o, i, moved.Y), doubt, 0)}
+	lower := l.lower(o, i, moved.Y)
+	out := DartAnswer{Outer: o, Inner: i, Aside: shift(moved.X, doubt, l.sides(o, i, moved.X)...).of(o.Centre.X, o.Centre.X+moved.X),
+		Lower: shift(lower, doubt, 0).of(o.Centre.Y, o.Centre.Y+lower)}
 	ratio := i.Intake/o.Intake - 1
 	up, down := i.Up, i.Down
 	if l.frame.Direction(curve.Point{Y: 1}).Y < 0 {
 		up, down = down, up // drafted upside down
 	}
 	out.Points = []DartPoint{
-		{Name: "upper point", Longer: shift(up-o.Up, doubt, moved.Y, o.Up*ratio)},
-		{Name: "lower point", Longer: shift(down-o.Down, doubt, -moved.Y, o.Down*ratio)},
+		{Name: "upper point", Longer: shift(up-o.Up, doubt, moved.Y, o.Up*ratio).of(o.Up, up)},
+		{Name: "lower point", Longer: shift(down-o.Down, doubt, -moved.Y, o.Down*ratio).of(o.Down, down)},
 	}
 	return out
 }

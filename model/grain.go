@@ -16,6 +16,8 @@ type GrainPair struct {
 	Seam *Seam
 	A, B *Piece
 	Off  float64
+
+	AngleA, AngleB float64 // of the grains, as the pieces are sewn, to the level or to the seam; Off is what they differ by, but for half turns
 }
 
 // GrainPairs are the pairs of pieces whose grains can be compared, seam by seam.
@@ -45,8 +47,8 @@ func (g *Garment) grainPairs() []GrainPair {
 				continue
 			}
 			seen[[2]*Piece{p, q}] = true
-			if off, ok := g.grainsApart(a.runOf(span.A), b.runOf(span.B)); ok {
-				out = append(out, GrainPair{s, p, q, off})
+			if first, second, ok := g.grainsOf(a.runOf(span.A), b.runOf(span.B)); ok {
+				out = append(out, GrainPair{s, p, q, math.Abs(halfTurn(first - second)), first, second})
 			}
 		}
 	}
@@ -66,26 +68,25 @@ func (w *Walk) runOf(e *Edge) Run {
 // along it.
 const alongGrain = 45
 
-// grainsApart is the angle between the grains of two runs that are laid on each
-// other.
-func (g *Garment) grainsApart(a, b Run) (off float64, ok bool) {
+// grainsOf are the angles of the grains of two runs that are laid on each other.
+func (g *Garment) grainsOf(a, b Run) (first, second float64, ok bool) {
 	if !a.Edge.Piece.Drawn() || !b.Edge.Piece.Drawn() {
-		return 0, false
+		return 0, 0, false
 	}
 	p, q := a.Edge.Piece, b.Edge.Piece
 	levelled := func(p *Piece) bool { return !p.OwnLevels && len(g.Levels) > 0 || len(p.LevelsAt) > 0 }
 	if levelled(p) != levelled(q) {
-		return 0, false
+		return 0, 0, false
 	}
 	if levelled(p) {
 		first, second := p.grainAngle(), q.grainAngle()
 		if !TurnedOver(a, b) { // side by side, one of the two drawings is turned over
 			second = -second
 		}
-		return math.Abs(halfTurn(first - second)), true
+		return first, second, true
 	}
-	first, second := a.grainAgainst(), b.grainAgainst()
-	return math.Abs(halfTurn(first - second)), math.Abs(first) < alongGrain && math.Abs(second) < alongGrain
+	first, second = a.grainAgainst(), b.grainAgainst()
+	return first, second, math.Abs(first) < alongGrain && math.Abs(second) < alongGrain
 }
 
 // grainAngle is the angle of the piece's grain to the level, in degrees.

@@ -13,6 +13,8 @@ type HemDrop struct {
 	Outer, Inner *Edge  // the edges that run down to the hems
 	From         string // from where both were measured, in words
 	Drop         float64
+
+	OuterDown, InnerDown float64 // how far down either hem lies from there; Drop is what they differ by
 }
 
 // FinishedHem is the finish of an edge that is turned up as a hem.
@@ -133,17 +135,20 @@ func (g *Garment) hemDrop(outer, inner fall) (HemDrop, error) {
 		below, okOuter := outer.below(l)
 		within, okInner := inner.below(l)
 		if okOuter && okInner {
-			d.Drop, d.From = below-within, "measured from the "+l.Name+" level"
+			d.OuterDown, d.InnerDown, d.From = below, within, "measured from the "+l.Name+" level"
+			d.Drop = below - within
 			return d, nil
 		}
 	}
 	if top, innerTop := outer.edge.Neighbour(!outer.atEnd), inner.edge.Neighbour(!inner.atEnd); g.shared(top, innerTop) {
-		d.Drop = outer.edge.SewnLength() - inner.edge.SewnLength()
+		d.OuterDown, d.InnerDown = outer.edge.SewnLength(), inner.edge.SewnLength()
+		d.Drop = d.OuterDown - d.InnerDown
 		d.From = "measured from " + innerTop.Address() + ", which the layers share"
 		return d, nil
 	}
 	if outer.edge.Drawn() && inner.edge.Drawn() && !outer.edge.Piece.OwnLevels && !inner.edge.Piece.OwnLevels {
-		d.Drop, d.From = outer.lower().Y-inner.lower().Y, "by their heights in the draft"
+		d.OuterDown, d.InnerDown, d.From = outer.lower().Y, inner.lower().Y, "by their heights in the draft"
+		d.Drop = d.OuterDown - d.InnerDown
 		return d, nil
 	}
 	return d, missing("no level crosses both %s and %s, and the layers share no edge above them, from which to measure down to the hems", outer.edge.Address(), inner.edge.Address())

@@ -1,0 +1,12 @@
+package model
+
+// WidthsAtHeight are what both sides of a nest measure across at a height of their
+// common frame, darts closed, in millimetres.
+func (n *Nest) WidthsAtHeight(y float64) (outer, inner float64, err error) {
+	a, err := n.Outer.widthAt(y)
+	if err != nil {
+		return 0, 0, err
+	}
+	b, err := n.Inner.widthAt(y)
+	return a.Net, b.Net, err
+}
