@@ -222,7 +222,7 @@ func (n *Nest) outside(g *Garment, top, bottom float64) (curve.Bound, error) {
 		return curve.Bound{}, err
 	}
 	if e := n.Inner[0].firstPaper(); e != nil {
-		return curve.Bound{}, missing("%s has no drawing", e.Address())
+		return curve.Bound{}, e.undrawn()
 	}
 	var worst curve.Bound
 	for _, e := range n.Inner[0].Edges {

@@ -54,7 +54,7 @@ func (g *Garment) GirthSum(layer *Layer, level *Level) (GirthSum, error) {
 		sum.Pieces = append(sum.Pieces, p)
 	}
 	if len(sum.Pieces) == 0 {
-		return GirthSum{}, missing("no piece of %s reaches the %s level", layer.Address(), level.Name)
+		return GirthSum{}, notRound("no piece of %s reaches the %s level", layer.Address(), level.Name)
 	}
 	var err error
 	if sum.Laps, err = g.lapsAt(sum.Pieces, level); err != nil {
@@ -121,12 +121,15 @@ func (g *Garment) goesOn(p *Piece, level *Level, edge int, at float64) error {
 				return nil
 			}
 			into = next
+			if next.Paper() && !next.OwnLevels {
+				return missing("%s has no drawing and no width at the %s level, which runs over %s into it", next.Address(), level.Name, e.Address())
+			}
 		}
 	}
 	if into != nil {
-		return missing("%s is not closed at the %s level: it runs over %s into %s, which has no width there", p.Layer.Address(), level.Name, e.Address(), into.Address())
+		return notRound("%s is not closed at the %s level: it runs over %s into %s, which has no width there", p.Layer.Address(), level.Name, e.Address(), into.Address())
 	}
-	return missing("%s is open at the %s level: %s is not sewn, folded or closed there", p.Layer.Address(), level.Name, e.Address())
+	return notRound("%s is open at the %s level: %s is not sewn, folded or closed there", p.Layer.Address(), level.Name, e.Address())
 }
 
 // across are the pieces that a use joins an edge, or its neighbour at a corner,

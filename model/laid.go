@@ -12,7 +12,7 @@ import (
 func (r Run) Closed() (*curve.Path, error) {
 	e := r.Edge
 	if !e.Drawn() {
-		return nil, missing("%s has no drawing", e.Address())
+		return nil, e.undrawn()
 	}
 	from, to := min(r.From, r.To), max(r.From, r.To)
 	mouths := e.Mouths()

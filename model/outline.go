@@ -19,8 +19,8 @@ func cornerOf(before, after *Edge, end, start curve.Point) Corner {
 // Corners are the corners of a drawn piece in drawing order, the last where its
 // outline comes back to its start.
 func (p *Piece) Corners() ([]Corner, error) {
-	if e := p.firstPaper(); e != nil {
-		return nil, missing("%s has no drawing", e.Address())
+	if err := p.Undrawn(); err != nil {
+		return nil, err
 	}
 	out := make([]Corner, len(p.Edges))
 	for i, e := range p.Edges {
@@ -39,6 +39,24 @@ func (e *Edge) asDrafted() *curve.Path {
 		return e.Drafted
 	}
 	return e.Path
+}
+
+// Undrawn is the reason why nothing can be told that takes the piece's whole
+// outline; nil where all of it is drawn. A piece that is known by tape alone is
+// named, not one of its edges.
+func (p *Piece) Undrawn() error {
+	if e := p.firstPaper(); e != nil {
+		return e.undrawn()
+	}
+	return nil
+}
+
+// undrawn says that the edge, or the whole piece it belongs to, has no drawing.
+func (e *Edge) undrawn() error {
+	if e.Piece.Paper() {
+		return missing("%s has no drawing", e.Piece.Address())
+	}
+	return missing("%s has no drawing", e.Address())
 }
 
 // Paper reports whether no edge of the piece is drawn.
@@ -61,8 +79,8 @@ type OutlineCrossing struct {
 // OutlineCrossings are the places where the outline crosses itself, or many of
 // them where it lies on itself too often for all to be found.
 func (p *Piece) OutlineCrossings() ([]OutlineCrossing, error) {
-	if e := p.firstPaper(); e != nil {
-		return nil, missing("%s has no drawing", e.Address())
+	if err := p.Undrawn(); err != nil {
+		return nil, err
 	}
 	paths := make([]*curve.Path, len(p.Edges))
 	for i, e := range p.Edges {

@@ -24,19 +24,19 @@ func (l LineEnd) Sum() float64 { return l.AngleA + l.AngleB }
 // LineAcross is the line that goes on across the end (or the start) of a seam,
 // whose sides are laid out as two walks. There is none where a side ends in the
 // middle of an edge or beside a fold, where a dart opens at the corner, or where
-// the two edges are not of one sort: see oneLine. An edge or corner without a
-// drawing is the error, if its piece is drawn otherwise.
+// the two edges are not of one sort: see oneLine. A piece or an edge without a
+// drawing is the error.
 func (g *Garment) LineAcross(a, b *Walk, atEnd bool) (line LineEnd, ok bool, err error) {
 	line.A, line.B = a.Corner(atEnd), b.Corner(atEnd)
-	if line.A == nil || line.B == nil || line.A.Piece.Paper() || line.B.Piece.Paper() || !g.oneLine(line.A, line.B) {
+	if line.A == nil || line.B == nil || !g.oneLine(line.A, line.B) {
 		return line, false, nil
 	}
 	for _, e := range []*Edge{line.A, line.B} {
 		if e.Piece.Fold == e || e.dartAtCorner() {
 			return line, false, nil
 		}
-		if paper := e.Piece.firstPaper(); paper != nil {
-			return line, true, missing("%s has no drawing", paper.Address())
+		if err := e.Piece.Undrawn(); err != nil {
+			return line, true, err
 		}
 	}
 	line.AngleA, line.AngleB = a.EndAngle(atEnd), b.EndAngle(atEnd)

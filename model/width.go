@@ -44,8 +44,8 @@ func (p *Piece) Times() float64 {
 // Region is the cloth inside the piece's outline.
 func (p *Piece) Region() (*curve.Region, error) {
 	return p.figures.region.get(func() (*curve.Region, error) {
-		if e := p.firstPaper(); e != nil {
-			return nil, missing("%s has no drawing", e.Address())
+		if err := p.Undrawn(); err != nil {
+			return nil, err
 		}
 		paths := make([]*curve.Path, len(p.Edges))
 		for i, e := range p.Edges {

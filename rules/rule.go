@@ -23,14 +23,15 @@ type Rule struct {
 // Doc is a rule's documentation. It feeds explain, the reference pages, the
 // metadata of machine reports and the editor.
 type Doc struct {
-	Title string // what must hold, one line
-	Why   string // what goes wrong at the machine or on the body otherwise
-	How   string // how it is computed
-	Fix   string // what the cutter does about a finding
-	Bad   string // a spec in which it finds something, with want comments
-	Good  string // the same spec put right
-	House string // the house.hcl that holds for both examples; "" for none
-	Since string
+	Title   string // what must hold, one line
+	Why     string // what goes wrong at the machine or on the body otherwise
+	How     string // how it is computed
+	Nothing string // when there is nothing to judge on a thing it looks at; "" where there always is
+	Fix     string // what the cutter does about a finding
+	Bad     string // a spec in which it finds something, with want comments
+	Good    string // the same spec put right
+	House   string // the house.hcl that holds for both examples; "" for none
+	Since   string
 }
 
 // Unit is the unit of a figure or a limit.

@@ -87,6 +87,9 @@ func explanation(r *rules.Rule, width int) string {
 	}
 	part("Why", r.Doc.Why)
 	part("How it is reckoned", r.Doc.How)
+	if r.Doc.Nothing != "" {
+		part("When there is nothing to judge", r.Doc.Nothing)
+	}
 	part("What to do", r.Doc.Fix)
 	if len(r.Limits) > 0 {
 		b.WriteString("\nLimits\n")

@@ -111,7 +111,6 @@ func TestRoom(t *testing.T) {
   edge "rest"  { line = [[20, 0], [20, 30], [0, 30], [0, 0]] }`,
 			"the cut line of shell.front.right crosses that of shell.front.left at", 4},
 		{"no allowance at all", bay, "", 0},
-		{"paper", "allowance = 1\n" + `  edge "side" { length = 40 }`, "", 0},
 		{"an outline that crosses itself is outline-crossing's", "allowance = 1\n" + `  edge "down"  { line = [[0, 0], [20, 20]] }
   edge "right" { line = [[20, 20], [20, 0]] }
   edge "back"  { line = [[20, 0], [0, 20]] }
@@ -148,4 +147,17 @@ func TestRoom(t *testing.T) {
 		require.Len(t, r.Result.NotPossible, 1)
 		require.Equal(t, "shell.front.rest states no allowance, nor does its piece or the house", r.Result.NotPossible[0].Reason)
 	})
+}
+
+// What a cut line does cannot be told of a piece known by tape alone.
+func TestRoomOnPaper(t *testing.T) {
+	for allowance, want := range map[string][]string{"1": {"shell.front has no drawing"}, "0": nil} {
+		r := ruletest.Spec(t, &allowances.Room, "garment \"trial\" { unit = \"cm\" }\nlayer \"shell\" {\n  side = \"outer\"\n"+
+			piece("front", "allowance = "+allowance+"\n  edge \"side\" { length = 40 }\n")+"}\n")
+		var reasons []string
+		for _, n := range r.Result.NotPossible {
+			reasons = append(reasons, n.Reason)
+		}
+		require.Equal(t, want, reasons, "an allowance of %s", allowance)
+	}
 }

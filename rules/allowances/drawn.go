@@ -29,8 +29,9 @@ var Drawn = rules.Rule{
 			"make the corners, is left out, and so is what a corner cuts off it. An edge that an alteration re-drew is judged as it was drafted. " +
 			"A curve too tight for its allowance is left to allowance-room, and an edge whose allowance differs from that of the edge it is sewn " +
 			"to is left to allowance-match.",
-		Fix: "Re-draw the cut line from the stitch line, at the stated allowance; or state the allowance that was drawn.",
-		Bad: drawnBad, Good: drawnGood, Since: "0.1",
+		Nothing: "No cut line is drawn beside the edge, or another rule finds its allowance wrong.",
+		Fix:     "Re-draw the cut line from the stitch line, at the stated allowance; or state the allowance that was drawn.",
+		Bad:     drawnBad, Good: drawnGood, Since: "0.1",
 	},
 	Limits: append(rules.Steps(0.5, 1, rules.Millimetres, "how far the cut line may lie from where the allowance puts it", pencil),
 		rules.Limit{Name: "partner", Value: 0.5, Unit: rules.Millimetres, Text: "an edge that differs by more than this from the one it is sewn to is left to allowance-match", Source: pencil}),

@@ -25,8 +25,9 @@ var Fold = rules.Rule{
 		Why:   "The edge is laid to the fold as it is cut: an allowance there makes the piece wider by twice its width.",
 		How: "The allowance that the fold edge states itself must be nothing. What the piece or the house states for edges in general does not " +
 			"hold for a fold.",
-		Fix: "Take the allowance out, or cut the piece with a seam there and take out the fold.",
-		Bad: foldBad, Good: foldGood, Since: "0.1",
+		Nothing: "The piece is not on the fold.",
+		Fix:     "Take the allowance out, or cut the piece with a seam there and take out the fold.",
+		Bad:     foldBad, Good: foldGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "most", Value: 0, Unit: rules.Millimetres, Text: "the allowance an edge on the fold may carry", Source: "follows from how a fold is cut"},

@@ -28,6 +28,7 @@ var Match = rules.Rule{
 			"every such seam, and the garment comes out too wide or too narrow.",
 		How: "Lay the two sides along each other and read off both allowances wherever an edge begins on either. Within a piece the allowance may " +
 			"change along a seam only where a notch tells the machinist so.",
+		Nothing: "What differs along it has been told with another seam, or by another rule.",
 		Fix: "Give both edges the same allowance, and put a notch where it changes. A difference that is meant, as in a lapped seam, is waived " +
 			"with its reason.",
 		Bad: matchBad, Good: matchGood, Since: "0.1",

@@ -29,8 +29,9 @@ var Room = rules.Rule{
 			"allowance is wide. Corners inside an edge do not count. Then the cut line is drawn round the whole piece, mitred at its corners and " +
 			"folded back beside a hem. It must close and may not cross itself. A piece that states no allowance is not judged, nor is one whose " +
 			"stitch line crosses itself, which outline-crossing reports.",
-		Fix: "Give that edge a narrower allowance, the same as on the edge it is sewn to; or draw the curve wider.",
-		Bad: roomBad, Good: roomGood, Since: "0.1",
+		Nothing: "No edge of the piece has an allowance, or another rule finds an allowance or the outline wrong.",
+		Fix:     "Give that edge a narrower allowance, the same as on the edge it is sewn to; or draw the curve wider.",
+		Bad:     roomBad, Good: roomGood, Since: "0.1",
 	},
 	Each: rules.Pieces(room),
 }
@@ -48,7 +49,11 @@ func room(p *rules.Pass, piece *model.Piece) {
 			stating = e
 		}
 	}
-	if piece.Paper() || stating == nil {
+	if stating == nil {
+		return
+	}
+	if err := piece.Undrawn(); err != nil {
+		p.Cannot(err, rules.Say{})
 		return
 	}
 	if stitched, err := piece.OutlineCrossings(); err == nil && len(stitched) > 0 {
@@ -129,7 +134,9 @@ func cutLine(p *rules.Pass, piece *model.Piece, tight map[int]bool) {
 				c.B.Address(), c.A.Address(), unit.Bare(c.At.X), unit.Bare(c.At.Y), p.Show(c.B.Allowance.Width), p.Show(c.A.Allowance.Width))
 		}
 		say.Place = c.B.Place
-		say.Related = []rules.Related{{Message: "the edge it crosses", Place: c.A.Place}}
+		if c.A != c.B {
+			say.Related = []rules.Related{{Message: "the edge it crosses", Place: c.A.Place}}
+		}
 		p.Fault(say)
 		return
 	}

@@ -33,8 +33,9 @@ var Standard = rules.Rule{
 			"held against the house's for that role. A figure that a piece states for all its edges is reported once. Left to other rules are a " +
 			"fold, an edge that differs from the one it is sewn to, a width that can be no allowance, and an edge too narrow for its fastener. So " +
 			"is an edge of which nothing is said but which carries the house's allowance for some role.",
-		Fix: "Take the edge's own allowance out, so that the house's holds; or state its role, if it is another.",
-		Bad: standardBad, Good: standardGood, House: standardHouse, Since: "0.1",
+		Nothing: "The house states no allowance for the edge's role, or another rule tells of its allowance.",
+		Fix:     "Take the edge's own allowance out, so that the house's holds; or state its role, if it is another.",
+		Bad:     standardBad, Good: standardGood, House: standardHouse, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "standard", Value: 0.5, Unit: rules.Millimetres, Text: "how far an allowance may be from the house's", Source: pencil},

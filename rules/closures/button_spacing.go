@@ -31,8 +31,9 @@ var ButtonSpacing = &rules.Rule{
 			"narrowest gap are compared. The first and the last stand clear of the closure's ends by a share of the button's diameter, and the " +
 			"edge runs on by as much past the buttons' centre. A button past the closure's end cannot be sewn on and is an error; all else is a warning. What a spec does not state is not judged, nor what follows from a diameter that no button has. A buttonhole is as long as the button's " +
 			"diameter and thickness together.",
-		Fix: "Fix a button at the bust and one at the waist and divide what lies between. Move the ends of the closure, or take a smaller button.",
-		Bad: buttonSpacingBad, Good: buttonSpacingGood, Since: "0.1",
+		Nothing: "The closure is no button closure, or states neither where its buttons lie nor how far its edge runs on past them and how large they are.",
+		Fix:     "Fix a button at the bust and one at the waist and divide what lies between. Move the ends of the closure, or take a smaller button.",
+		Bad:     buttonSpacingBad, Good: buttonSpacingGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "even", Value: 3, Unit: rules.Millimetres, Source: "common practice, no source",
@@ -124,7 +125,10 @@ func (b *buttoning) levels() (lacking bool) {
 		}
 		at, err := b.closure.LevelAt(l)
 		if err != nil {
-			continue // it does not cross the closure
+			if b.mayCross(l) {
+				b.Cannot(err, rules.Say{Key: l.Name})
+			}
+			continue
 		}
 		nearest := b.buttons[0]
 		for _, place := range b.buttons {
@@ -142,6 +146,16 @@ func (b *buttoning) levels() (lacking bool) {
 		})
 	}
 	return lacking
+}
+
+// mayCross reports whether a level that is not found on the closure may cross it
+// all the same: on paper only a notch would show where.
+func (b *buttoning) mayCross(l *model.Level) bool {
+	e := b.closure.Edges[0].Edge
+	if _, err := e.LevelAt(l); err == nil || e.Drawn() {
+		return false
+	}
+	return e.Piece.Reaches(l) || b.Garment.Unmeasured(e.Piece, l) != nil
 }
 
 // strains reports whether a level is one at which a front gapes without a

@@ -31,8 +31,9 @@ var TapeCut = &rules.Rule{
 			"carry two hooks. The shortest piece runs from one to the other, one metal more, and the clear space at both ends. The longest runs " +
 			"from the hook before them to the hook after them, less one metal and the clear space at both ends. At a pitch of 19 mm, with 9 mm of " +
 			"metal and 1.5 mm clear, that is from 31 to 45 mm. In between both ends lie in a clear gap. The figure is the room to the nearer end.",
-		Fix: "Draft the edge, on every layer that carries it, to a length that the message names; or choose a tape of another pitch.",
-		Bad: tapeCutBad, Good: tapeCutGood, Since: "0.1",
+		Nothing: "The closure is no tape.",
+		Fix:     "Draft the edge, on every layer that carries it, to a length that the message names; or choose a tape of another pitch.",
+		Bad:     tapeCutBad, Good: tapeCutGood, Since: "0.1",
 	},
 	Each: rules.Closures(tapeCut),
 }

@@ -27,8 +27,9 @@ var TapePair = &rules.Rule{
 		How: "Where a closure names another tape for its second half, take the difference of the two pitches as often as there are gaps between " +
 			"the fasteners over the length. It must stay small. The second half must also be free to be cut at that length with as many fasteners " +
 			"as the first. A closure of one tape is in step with itself.",
-		Fix: "Take both halves from one tape, or measure both pitches again over a whole card.",
-		Bad: tapePairBad, Good: tapePairGood, Since: "0.1",
+		Nothing: "The closure does not name two tapes.",
+		Fix:     "Take both halves from one tape, or measure both pitches again over a whole card.",
+		Bad:     tapePairBad, Good: tapePairGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{
 		Name: "apart", Value: 0.2, Unit: rules.Millimetres, Source: "common practice, no source",

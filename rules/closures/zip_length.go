@@ -28,8 +28,9 @@ var ZipLength = &rules.Rule{
 		How: "The opening is measured along the stitch line, darts closed; an edge that runs up to the fold counts both halves. The longest zip in " +
 			"stock that goes into it may be shorter by a few percent and no more: no zip is exactly as long as it says, and room is left at its " +
 			"top.",
-		Fix: "Draft the opening to a length that a zip has, sew it up to that length from below, or shorten a longer zip.",
-		Bad: zipLengthBad, Good: zipLengthGood, Since: "0.1",
+		Nothing: "The closure is no zip, or states no zips in stock.",
+		Fix:     "Draft the opening to a length that a zip has, sew it up to that length from below, or shorten a longer zip.",
+		Bad:     zipLengthBad, Good: zipLengthGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{
 		Name: "short", Value: 3, Unit: rules.Percent,

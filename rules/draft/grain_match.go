@@ -28,8 +28,9 @@ var GrainMatch = rules.Rule{
 			"between the seam's ends, where the seam runs along the grain. Pieces cut another way of the cloth, cut_on = \"cross\" or \"bias\", are " +
 			"not compared with those on the straight, nor are pieces without a grain line. A piece that disagrees with several others is reported " +
 			"once.",
-		Fix: "Turn the grain line of the piece named, or say which way of the cloth it is cut: cut_on = \"bias\".",
-		Bad: grainMatchBad, Good: grainMatchGood, Since: "0.1",
+		Nothing: "The pieces do not both have a grain line, or are cut different ways of the cloth, or the seam runs across the grain of pieces without levels.",
+		Fix:     "Turn the grain line of the piece named, or say which way of the cloth it is cut: cut_on = \"bias\".",
+		Bad:     grainMatchBad, Good: grainMatchGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "grain", Value: 3, Unit: rules.Degrees, Text: "how far the grains of two pieces may be from each other", Source: "common practice, no source"},
@@ -39,6 +40,7 @@ var GrainMatch = rules.Rule{
 
 func grainMatch(p *rules.Pass, s *model.Seam) {
 	p.NothingHere()
+	undrawn(p, s)
 	pairs := p.Garment.GrainPairs()
 	odd := oddGrains(pairs, p.Limit("grain"))
 	told := map[*model.Piece]bool{}
@@ -64,6 +66,24 @@ func grainMatch(p *rules.Pass, s *model.Seam) {
 			},
 			Related: []rules.Related{{Message: "the piece it is sewn to", Place: right.Place}, {Message: "the seam", Place: s.Join}},
 		})
+	}
+}
+
+// undrawn says which pieces of a seam have grain lines that cannot be compared,
+// as one of them is not drawn.
+func undrawn(p *rules.Pass, s *model.Seam) {
+	for _, first := range s.Sides[0] {
+		for _, second := range s.Sides[1] {
+			a, b := first.Edge.Piece, second.Edge.Piece
+			if a == b || a.CutOn != b.CutOn || len(a.Grain) != 2 || len(b.Grain) != 2 {
+				continue
+			}
+			for _, piece := range []*model.Piece{a, b} {
+				if err := piece.Undrawn(); err != nil {
+					p.Cannot(err, rules.Say{Key: piece.Address(), Place: s.Join})
+				}
+			}
+		}
 	}
 }
 

@@ -33,10 +33,6 @@ var OutlineCrossing = rules.Rule{
 }
 
 func outlineCrossing(p *rules.Pass, piece *model.Piece) {
-	if piece.Paper() {
-		p.NothingHere()
-		return
-	}
 	crossings, err := piece.OutlineCrossings()
 	if err != nil {
 		p.Cannot(err, rules.Say{})
@@ -51,12 +47,15 @@ func outlineCrossing(p *rules.Pass, piece *model.Piece) {
 		if !first(crossings[:i], c) {
 			continue
 		}
-		p.Fault(rules.Say{
+		say := rules.Say{
 			Key:     c.A.Name + " and " + c.B.Name,
 			Place:   c.B.Place,
 			Message: func() string { return message(p, crossings[i:], c) },
-			Related: []rules.Related{{Message: "the edge it crosses", Place: c.A.Place}},
-		})
+		}
+		if c.A != c.B {
+			say.Related = []rules.Related{{Message: "the edge it crosses", Place: c.A.Place}}
+		}
+		p.Fault(say)
 	}
 	if !found {
 		p.Good(rules.Say{})

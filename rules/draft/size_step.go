@@ -30,8 +30,9 @@ var SizeStep = rules.Rule{
 			"share. Steps that change from one size on, as published tables have them, do not come even by that and are passed over. At the first " +
 			"and the last size the two look alike; a figure there must be off by more than a whole step. A length is not reported at a size at " +
 			"which a body measure is. Fewer than four sizes tell nothing.",
-		Fix: "Look the figure up where it was taken from. The one its neighbours suggest is given.",
-		Bad: sizeStepBad, Good: sizeStepGood, Since: "0.1",
+		Nothing: "Fewer than three figures are graded over the sizes.",
+		Fix:     "Look the figure up where it was taken from. The one its neighbours suggest is given.",
+		Bad:     sizeStepBad, Good: sizeStepGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "slip", Value: 5, Unit: rules.Millimetres, Text: "how far a figure may be from what its neighbours suggest", Source: "common practice, no source"},

@@ -29,8 +29,9 @@ var UnitSlip = rules.Rule{
 			"level against the body's, where no ease is stated for it; allowances, once where they are stated; buttons, laps, fastener tapes, the " +
 			"thickness of cloths and the depth of notches; a level that lies far above or below all pieces. So is a point so far from all others of its piece that the piece would be several times smaller without it, unless " +
 			"its edges agree with what they are sewn to.",
-		Fix: "Look at the figure and at the unit it was measured in. Write inch(34) or mm(12) where it is not the file's.",
-		Bad: unitSlipBad, Good: unitSlipGood, Since: "0.1",
+		Nothing: "No figure is stated there of which it is known how large it can be, or another rule tells of it.",
+		Fix:     "Look at the figure and at the unit it was measured in. Write inch(34) or mm(12) where it is not the file's.",
+		Bad:     unitSlipBad, Good: unitSlipGood, Since: "0.1",
 	},
 	Limits: append([]rules.Limit{
 		{Name: "least-girth", Value: 400, Unit: rules.Millimetres, Text: "the least girth round a trunk, a small child's", Source: "from memory"},

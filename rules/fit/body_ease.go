@@ -26,8 +26,9 @@ var BodyEase = &rules.Rule{
 			"Both show only on the body, when every layer is cut.",
 		How: "Measure the layer's pieces across at the level, darts closed, and add them up, each as often as it is cut and twice on a fold. Take " +
 			"off what the body measures there. What is left must lie in the ease that the layer states.",
-		Fix: "Take in or let out seams at that level, on every layer that has them, or state the ease that is meant.",
-		Bad: bodyEaseBad, Good: bodyEaseGood, Since: "0.1",
+		Nothing: "The layer states no ease.",
+		Fix:     "Take in or let out seams at that level, on every layer that has them, or state the ease that is meant.",
+		Bad:     bodyEaseBad, Good: bodyEaseGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{
 		Name: "beyond", Value: 0.5, Unit: rules.Millimetres,

@@ -31,8 +31,9 @@ var BodyPlausible = &rules.Rule{
 			"is the usual spread. The figure is how many times that spread the measure lies off. The shares are from the 1,986 women of a survey " +
 			"of 2012 (Gordon and others, NATICK/TR-15/007, 2014). About one real body in eighty passes the limit; those of men and of children go " +
 			"by other shares.",
-		Fix: "Take the measure again, and look whether it stands in the right column and unit. Where the body is so, leave it.",
-		Bad: bodyPlausibleBad, Good: bodyPlausibleGood, Since: "0.1",
+		Nothing: "The height and the hip are not both stated, or no other measure is of which it is known how it goes with them.",
+		Fix:     "Take the measure again, and look whether it stands in the right column and unit. Where the body is so, leave it.",
+		Bad:     bodyPlausibleBad, Good: bodyPlausibleGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{
 		Name: "apart", Value: 2.5, Unit: rules.Ratio, Source: "common practice, no source",

@@ -28,8 +28,9 @@ var ElasticRatio = &rules.Rule{
 		How: "The edges are added up along their stitch lines, darts closed. A line that goes on into the other half of a piece on the fold, or of " +
 			"a mirrored pair, counts twice. That length times the two ends of the ratio gives the shortest and the longest elastic. An elastic " +
 			"that states no ratio is not judged.",
-		Fix: "Cut the elastic to a length that the message names, or state the ratio that is meant.",
-		Bad: elasticRatioBad, Good: elasticRatioGood, Since: "0.1",
+		Nothing: "The elastic states no ratio.",
+		Fix:     "Cut the elastic to a length that the message names, or state the ratio that is meant.",
+		Bad:     elasticRatioBad, Good: elasticRatioGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{
 		Name: "beyond", Value: 0.5, Unit: rules.Millimetres,

@@ -1,6 +1,7 @@
 package layers
 
 import (
+	"cmp"
 	_ "embed"
 	"fmt"
 	"math"
@@ -35,6 +36,7 @@ var DartAnswer = &rules.Rule{
 			"the mouths agree: a dart that takes out less may be shorter by as much, and one that opens on a lower edge too. How much the darts " +
 			"take out is judged by the widths, and where those tell that a dart is longer it is not told again. What shared-edge or dart-legs " +
 			"find at a dart is left to them.",
+		Nothing: "No dart of the one piece answers one of the other, or another rule tells of what is wrong with them.",
 		Fix: "Draw the dart on both layers from one place. A lining's dart that ends sooner on purpose, or lies beside the shell's to save bulk, is a " +
 			"thing to waive.",
 		Bad: dartAnswerBad, Good: dartAnswerGood, Since: "0.1",
@@ -67,10 +69,26 @@ func dartAnswer(p *rules.Pass, nest *model.Nest) {
 		if toldAlong(p.Garment, nest, a) {
 			a.Lower, a.Points = model.DartShift{}, nil
 		}
-		if place(p, a) {
+		switch {
+		case !place(p, a):
+		case untipped(a.Outer) != nil || untipped(a.Inner) != nil:
+			p.Cannot(cmp.Or(untipped(a.Outer), untipped(a.Inner)), answerSay(a, "tip"))
+		default:
 			points(p, a)
 		}
 	}
+}
+
+// untipped is the reason why it is not known where a dart comes to its point; nil
+// where it is.
+func untipped(d *model.Dart) error {
+	if len(d.Legs()) > 0 {
+		return nil
+	}
+	if err := d.Piece.Undrawn(); err != nil {
+		return err
+	}
+	return fmt.Errorf("%s has no tip", d.Address())
 }
 
 // lame reports whether the legs of a dart differ by more than so much: its place

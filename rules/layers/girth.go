@@ -29,6 +29,7 @@ var Girth = &rules.Rule{
 			"fold. This needs layers that close round the body there. Each layer is compared with the next one over it. What nests state as " +
 			"larger on purpose is allowed. Where a nest compares every inner piece at that level, it is judged piece by piece by " +
 			"inner-within-outer, and not here.",
+		Nothing: "No two layers close round the body at the level, or nests judge it piece by piece.",
 		Fix: "Take in the seams of the inner layer at that level, or let out those of the outer. Where the inner layer is meant to be larger, say " +
 			"so by a nest with a clearance below nothing, such as [-3, -1].",
 		Bad: girthBad, Good: girthGood, Since: "0.1",
@@ -60,14 +61,15 @@ func girth(p *rules.Pass, level *model.Level) {
 }
 
 // notRound says why a layer is not compared at a level. Most layers do not close
-// round the body at every level; only one that states an ease there is meant to.
+// round the body at every level; only one that states an ease there is meant to,
+// and one whose girth was not measured may.
 func notRound(p *rules.Pass, level *model.Level, layer *model.Layer, reason error) {
 	meant := slices.ContainsFunc(layer.Ease, func(e model.LevelRange) bool { return e.Level == level })
 	others := slices.ContainsFunc(p.Garment.Layers, func(other *model.Layer) bool {
 		_, err := p.Garment.Girth(other, level)
-		return other != layer && err == nil
+		return other != layer && (err == nil || model.NotMeasured(err))
 	})
-	if meant && others {
+	if (meant || model.NotMeasured(reason)) && others {
 		p.Cannot(reason, rules.Say{Key: layer.Name, Place: layer.Place})
 	}
 }

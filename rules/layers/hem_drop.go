@@ -29,6 +29,7 @@ var HemDrop = &rules.Rule{
 			"the edge at their upper end that the layers share. Where there is neither, the heights of the two hems on the draft are compared. " +
 			"The least difference counts. Edges belong together by their names, or by where they are drawn. This is asked where both pieces of a " +
 			"nest have an edge finished as hem. A lining that is sewn to its shell's hem is not judged: its pleat may hang lower than its edge.",
+		Nothing: "One of the pieces has no hem, or the hems are sewn together.",
 		Fix: "Shorten the inner piece at the hem, or lengthen the outer one, all along; or say by a seam or a share that the lining is sewn to the " +
 			"hem.",
 		Bad: hemDropBad, Good: hemDropGood, Since: "0.1",

@@ -32,6 +32,7 @@ var SharedEdge = &rules.Rule{
 			"Notches and meeting pieces are paired in order; what a difference in length explains is not found " +
 			"again in them. Both layers must have the edges as often once all pieces are cut. With match = \"length\" lengths and notches are compared, with match = \"eased\" notches alone, and the ease may lie " +
 			"between any of them.",
+		Nothing: "The sides are eased on to each other, and neither has a notch.",
 		Fix: "Draft both layers from one line again, and carry its notches over. Where the layers are meant to differ, say so by match, or leave " +
 			"that stretch out of the share.",
 		Bad: sharedEdgeBad, Good: sharedEdgeGood, Since: "0.1",

@@ -14,7 +14,7 @@ func TestSharedEdgeOnPaper(t *testing.T) {
 	requireKeyed(t, map[string]float64{"length": 3}, result.Findings)
 	result = look(t, SharedEdge, change(t, yoke, liningFront, change(t, paper, "20.3", "20")))
 	requireKeyed(t, nil, result.Findings)
-	require.Equal(t, map[string]string{"shape shell.front.top": "lining.front.top has no drawing"}, reasons(result.NotPossible))
+	require.Equal(t, map[string]string{"shape shell.front.top": "lining.front has no drawing"}, reasons(result.NotPossible))
 	require.Positive(t, result.Passed)
 }
 

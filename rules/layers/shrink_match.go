@@ -29,8 +29,9 @@ var ShrinkMatch = &rules.Rule{
 			"grain is drawn). An edge along the grain shrinks as the cloth does along, one across it as the cloth does across, a slanting one by " +
 			"something between. The largest difference of the two cloths counts. A cloth that is washed before it is cut shrinks by nothing. " +
 			"Layers are judged where one of them states what its cloth shrinks.",
-		Fix: "Wash the cloth that shrinks more before it is cut, and say so by washed = true; or choose cloths that agree.",
-		Bad: shrinkMatchBad, Good: shrinkMatchGood, Since: "0.1",
+		Nothing: "Neither cloth states what it shrinks by, or the layers are sewn together nowhere.",
+		Fix:     "Wash the cloth that shrinks more before it is cut, and say so by washed = true; or choose cloths that agree.",
+		Bad:     shrinkMatchBad, Good: shrinkMatchGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{{
 		Name: "apart", Value: 1, Unit: rules.Percent, Source: "common practice, no source",

@@ -29,6 +29,7 @@ var Stretch = &rules.Rule{
 			"closed, add as many hundredths of it as its cloth stretches across, in percent. That must reach the measure. A boned layer is meant " +
 			"to press the body in and is not judged. A layer that lacks at several levels is reported once, by the worst. Where the layer's ease, " +
 			"or its width against another layer's, is found at fault already, nothing is said.",
+		Nothing: "The layer names no cloth, is boned, or is nowhere smaller than the body.",
 		Fix: "Take a cloth that stretches further, let the layer out at that level, or lay the pieces so that the cloth's greater stretch goes " +
 			"round.",
 		Bad: stretchBad, Good: stretchGood, Since: "0.1",
@@ -44,6 +45,10 @@ func stretch(p *rules.Pass, l *model.Layer) {
 	var short []reaching
 	for _, level := range p.Garment.LevelsDown() {
 		round, err := p.Garment.Girth(l, level)
+		if model.NotMeasured(err) && model.Known(level.Body) && model.Known(l.Fabric.StretchAcross) {
+			p.Cannot(err, rules.Say{Key: level.Name, Place: l.Place})
+			continue
+		}
 		if err != nil || !(round < level.Body) || toldByEase(p.Garment, l, level) || toldByLayers(p.Garment, l, level) {
 			continue
 		}

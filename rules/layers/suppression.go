@@ -32,6 +32,7 @@ var Suppression = &rules.Rule{
 			"eases of both layers, state differently at the two levels is allowed. Where darts of pieces that lie in each other account for it, " +
 			"they are named. A level at which the room leaps and falls back again is " +
 			"reported once. Where another rule finds one of the levels at fault already, nothing is said there.",
+		Nothing: "No layer over it closes round the body with it at two levels, or another rule finds one of them at fault.",
 		Fix: "Look for the dart or seam that was altered on one layer only, and alter the other layer by as much. Where a layer is meant to fall " +
 			"otherwise, as a flared skirt over a narrow lining, state the clearances at both levels.",
 		Bad: suppressionBad, Good: suppressionGood, Since: "0.1",
@@ -48,8 +49,12 @@ func suppression(p *rules.Pass, inner *model.Layer) {
 		rooms := slices.DeleteFunc(g.Rooms(outer, inner), func(r model.RoomAt) bool {
 			return g.SharedAlong(outer, inner, r.Level, p.Limit(sharedNear.Name))
 		})
-		if len(rooms) < 2 {
+		unknown := notCompared(p, outer, inner, rooms)
+		if len(rooms)+len(unknown) < 2 {
 			continue
+		}
+		for _, u := range unknown {
+			p.Cannot(u.reason, rules.Say{Key: u.level.Name, Place: inner.Place})
 		}
 		before := 0.0 // how far the last one was off
 		for i := 1; i < len(rooms); i++ {
@@ -57,6 +62,36 @@ func suppression(p *rules.Pass, inner *model.Layer) {
 		}
 		return
 	}
+}
+
+// unknownAt is why the girth of a layer is not known at a level.
+type unknownAt struct {
+	level  *model.Level
+	reason error
+}
+
+// notCompared are the levels at which two layers may close round the body, but a
+// width that was not measured leaves the room between them unknown.
+func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []model.RoomAt) []unknownAt {
+	g := p.Garment
+	var out []unknownAt
+	for _, l := range g.LevelsDown() {
+		_, errOuter := g.Girth(outer, l)
+		_, errInner := g.Girth(inner, l)
+		reason := errOuter
+		if !model.NotMeasured(reason) {
+			reason = errInner
+		}
+		mayClose := func(err error) bool { return err == nil || model.NotMeasured(err) }
+		switch {
+		case !model.NotMeasured(reason) || !mayClose(errOuter) || !mayClose(errInner):
+		case slices.ContainsFunc(rooms, func(r model.RoomAt) bool { return r.Level == l }):
+		case g.SharedAlong(outer, inner, l, p.Limit(sharedNear.Name)):
+		default:
+			out = append(out, unknownAt{l, reason})
+		}
+	}
+	return out
 }
 
 // judgeSuppression judges one level and the next, and gives how far they are off.

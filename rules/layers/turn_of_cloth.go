@@ -29,8 +29,9 @@ var TurnOfCloth = &rules.Rule{
 			"layers close round. This is asked of cloths that give little, whose thickness and stretch are both stated. Where a nest lets the " +
 			"inner layer be larger, where the layers share an edge along the level, and where another rule finds the girths at fault, nothing is " +
 			"said.",
-		Fix: "Let the seams of the outer layer out, or take those of the inner layer in, by the amount that is wanting.",
-		Bad: turnOfClothBad, Good: turnOfClothGood, Since: "0.1",
+		Nothing: "No two layers of stiff cloth, whose thickness is stated, close round the body at the level; or they share an edge along it; or the inner one is meant to be larger, or found to be.",
+		Fix:     "Let the seams of the outer layer out, or take those of the inner layer in, by the amount that is wanting.",
+		Bad:     turnOfClothBad, Good: turnOfClothGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "short", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
@@ -45,16 +46,25 @@ var TurnOfCloth = &rules.Rule{
 func turnOfCloth(p *rules.Pass, level *model.Level) {
 	p.NothingHere() // unless two stiff layers are found that close round at this level
 	var outer *model.Layer
+	var unknown error // why the outer layer's girth is not known
 	outerGirth := 0.0
 	for _, inner := range p.Garment.LayersInward() {
 		round, err := p.Garment.Girth(inner, level)
-		if err != nil {
+		if model.NotMeasured(err) {
+			if unknown == nil {
+				unknown = err
+			}
+		} else if err != nil {
 			continue
 		}
-		if outer != nil && goesRound(p, outer, inner, level) {
+		switch {
+		case outer == nil || !goesRound(p, outer, inner, level):
+		case unknown != nil:
+			p.Cannot(unknown, rules.Say{Key: inner.Name + " in " + outer.Name, Place: inner.Place})
+		default:
 			judgeTurn(p, level, outer, inner, outerGirth, round)
 		}
-		outer, outerGirth = inner, round
+		outer, outerGirth, unknown = inner, round, err
 	}
 }
 

@@ -26,8 +26,9 @@ var Depth = rules.Rule{
 			"seam there.",
 		How: "The depth of the notch is held against the allowance of its edge: half of it is a warning, all of it an error. A notch that states " +
 			"no depth is not judged.",
-		Fix: "Cut the notch shallower, or give the edge more allowance.",
-		Bad: depthBad, Good: depthGood, Since: "0.1",
+		Nothing: "No depth is stated.",
+		Fix:     "Cut the notch shallower, or give the edge more allowance.",
+		Bad:     depthBad, Good: depthGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "warn", Value: 0.5, Unit: rules.Ratio, Text: "how much of the allowance a notch may take: a warning past this", Source: "common practice, no source"},

@@ -29,8 +29,9 @@ var Match = rules.Rule{
 			"side is longer, by ease or by a fault that seam-walk reports, the extra length may come in anywhere along the seam; a notch is wrong " +
 			"only by what that cannot explain. A notch may also meet the place where two pieces of the other side are joined, as a sleeve's top " +
 			"notch meets the shoulder seam. One at the very end of a seam needs no partner.",
-		Fix: "Move the notch to the place given, or add the missing one. Cut single to single and double to double.",
-		Bad: matchBad, Good: matchGood, Since: "0.1",
+		Nothing: "There is no notch to meet another.",
+		Fix:     "Move the notch to the place given, or add the missing one. Cut single to single and double to double.",
+		Bad:     matchBad, Good: matchGood, Since: "0.1",
 	},
 	Limits: append(rules.Steps(1.5, 3, rules.Millimetres, "how far a notch may lie from where its partner is", "common practice (1 to 2 mm), no source"),
 		rules.Limit{Name: "join", Value: 10, Unit: rules.Millimetres, Text: "a notch without a partner is taken to be meant for a join of two pieces no further off than this", Source: "common practice, no source"},

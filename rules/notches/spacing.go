@@ -28,8 +28,9 @@ var Spacing = rules.Rule{
 		How: "Along the edge as drawn, measure from each notch to the corners of its edge, to the mouths of the darts on it, and to the other " +
 			"notches. The fold is no corner, nor is a place where the outline runs straight on from one edge to the next. A notch at a dart's " +
 			"mouth marks its leg and is not judged against that dart. A double notch, kind = \"double\", is one notch.",
-		Fix: "Move the notch, and its partner on the other side, clear of the place named. Write two that belong together as one double notch.",
-		Bad: spacingBad, Good: spacingGood, Since: "0.1",
+		Nothing: "The edge has no corner, dart or other notch, or another rule finds the notch in the wrong place.",
+		Fix:     "Move the notch, and its partner on the other side, clear of the place named. Write two that belong together as one double notch.",
+		Bad:     spacingBad, Good: spacingGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "clear", Value: 12.7, Unit: rules.Millimetres, Text: "how far a notch must be from a corner, a dart's mouth or another notch", Source: "Pop quiz: notching challenge, fashion-incubator.com: 1/2 in between notches that are to be told apart; for corners and darts common practice, no source"},
@@ -41,6 +42,10 @@ var Spacing = rules.Rule{
 
 func spacing(p *rules.Pass, n *model.Notch) {
 	p.NothingHere()
+	if _, _, err := n.Position(); err != nil && (n.Level == nil || !n.On.Drawn()) {
+		p.Cannot(err, rules.Say{Place: n.Given})
+		return
+	}
 	near, err := n.Room()
 	if err != nil || n.OffLine(p.Limit("line")) || misplaced(p, n) {
 		return // notch-on-line reports it, or the rule that finds it off its partner

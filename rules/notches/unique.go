@@ -27,8 +27,9 @@ var Unique = rules.Rule{
 			"about equally long, have as many notches of the same kinds in the same order, and each notch lies nearer than the limit to one of " +
 			"the other seam. Seams without notches are not compared, nor are those of different layers: a lining is meant to be notched as its " +
 			"shell is.",
-		Fix: "Move a notch of one of the seams by more than the limit, on both its sides, or make it a double notch.",
-		Bad: uniqueBad, Good: uniqueGood, Since: "0.1",
+		Nothing: "No seam before it on its layer has a notch, it has none itself, or it joins two layers.",
+		Fix:     "Move a notch of one of the seams by more than the limit, on both its sides, or make it a double notch.",
+		Bad:     uniqueBad, Good: uniqueGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "apart", Value: 12.7, Unit: rules.Millimetres, Text: "how far lengths or notches must differ to be told apart", Source: "Pop quiz: notching challenge, part 2, fashion-incubator.com: notch distances on different seams should differ by 1/2 in"},
@@ -39,16 +40,23 @@ var Unique = rules.Rule{
 func unique(p *rules.Pass, s *model.Seam) {
 	p.NothingHere()
 	layer := oneLayer(s)
-	walk := firstSide(p, s)
-	if layer == nil || walk == nil || len(walk.Notches) == 0 {
+	if layer == nil {
+		return
+	}
+	walk, err := firstSide(p, s)
+	if err != nil {
+		p.Cannot(err, rules.Say{Place: s.Join})
+		return
+	}
+	if len(walk.Notches) == 0 {
 		return
 	}
 	for _, other := range p.Garment.Seams {
 		if other == s {
 			break
 		}
-		there := firstSide(p, other)
-		if oneLayer(other) != layer || there == nil || len(there.Notches) == 0 {
+		there, err := firstSide(p, other)
+		if oneLayer(other) != layer || err != nil || len(there.Notches) == 0 {
 			continue
 		}
 		say := rules.Say{Key: other.Address(), Place: s.Join, Related: []rules.Related{{Message: "the seam before it", Place: other.Join}}}
@@ -64,14 +72,10 @@ func unique(p *rules.Pass, s *model.Seam) {
 	}
 }
 
-// firstSide is the seam's first side laid out, or nil where that is not possible,
-// which seam-walk reports.
-func firstSide(p *rules.Pass, s *model.Seam) *model.Walk {
+// firstSide is the seam's first side laid out.
+func firstSide(p *rules.Pass, s *model.Seam) (*model.Walk, error) {
 	a, _, err := p.Garment.Walks(p.Garment.JoinOf(s))
-	if err != nil {
-		return nil
-	}
-	return a
+	return a, err
 }
 
 // oneLayer is the layer that all the seam's pieces are of, or nil.

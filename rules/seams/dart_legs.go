@@ -27,7 +27,7 @@ var DartLegs = rules.Rule{
 			"the closed dart makes a peak or a hollow there, and a bubble under it.",
 		How: "Measure both legs from the tip to the ends of the mouth. A dart inside the piece has two pairs of legs. Then fold the dart shut and " +
 			"lay a ruler along the edge before the mouth: how far the edge behind the mouth turns from it is the angle given. That is left while " +
-			"the legs differ, and where the mouth reaches the end of the edge. A paper dart without a tip has no legs to measure.",
+			"the legs differ, and where the mouth reaches the end of the edge. A dart on a paper edge has no legs to measure.",
 		Fix: "Move the tip, or the middle of the mouth, until the legs are equal. Fold the dart shut on paper and true the edge over it; open " +
 			"again, the line bends at the mouth.",
 		Bad: dartLegsBad, Good: dartLegsGood, Since: "0.1",
@@ -42,7 +42,11 @@ var DartLegs = rules.Rule{
 func dartLegs(p *rules.Pass, d *model.Dart) {
 	legs := d.Legs()
 	if len(legs) == 0 {
-		p.NothingHere()
+		err := d.Piece.Undrawn()
+		if err == nil {
+			err = fmt.Errorf("%s has no tip", d.Address())
+		}
+		p.Cannot(err, rules.Say{})
 		return
 	}
 	keys := []string{"legs"}
@@ -53,7 +57,7 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 	for i, l := range legs {
 		a, b := l.Lengths()
 		unequal = unequal || math.Abs(a-b) > p.Limit("legs")
-		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Message: func() string {
+		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Account: legsAccount(a, b), Message: func() string {
 			return fmt.Sprintf("the %s of %s are %s and %s long and differ by %s; no more than %s is allowed. Move the tip, or the middle of the mouth, until both are equal.",
 				keys[i], d.Address(), p.Show(a), p.Show(b), p.Show(math.Abs(a-b)), p.Show(p.Limit("legs")))
 		}})
@@ -65,7 +69,7 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 	if err != nil {
 		return // inside the piece, or at a corner: there is no edge to run on
 	}
-	p.AtMost(angle, "cap", rules.Say{Key: "cap", Message: func() string {
+	p.AtMost(angle, "cap", rules.Say{Key: "cap", Account: capAccount(d, angle), Message: func() string {
 		return fmt.Sprintf("%s turns by %s° over %s once it is closed; no more than %s° is allowed. Close the dart and true the edge over it.",
 			d.On.Address(), model.Decimal(angle, 1), d.Address(), model.Decimal(p.Limit("cap"), 1))
 	}, Related: []rules.Related{{Message: "the edge it opens on", Place: d.On.Place}}})

@@ -29,6 +29,7 @@ var EaseSide = rules.Rule{
 			"side, from nothing downward on the second. The two sides are walked along the stitch line, darts closed, and that side may not be " +
 			"the shorter. A seam without ease, or whose ease goes either way, is not judged. A side that is so much shorter that seam-walk " +
 			"reports it is left to that.",
+		Nothing: "No ease is meant, it may fall on either side, or seam-walk finds another ease than is meant.",
 		Fix: "Let out the side that is to be eased in, or shorten the other. If the ease is stated for the wrong side, turn the sides round in " +
 			"join.",
 		Bad: easeSideBad, Good: easeSideGood, Since: "0.1",
@@ -47,18 +48,22 @@ func easeSide(p *rules.Pass, s *model.Seam) {
 		return
 	}
 	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
-	if err != nil || math.Abs(s.Ease.Beyond(a.Length-b.Length)) > p.Limit("walk") {
-		p.NothingHere() // seam-walk reports it, or why the sides cannot be walked
+	if err != nil {
+		p.Cannot(err, rules.Say{Place: s.Join})
+		return
+	}
+	if math.Abs(s.Ease.Beyond(a.Length-b.Length)) > p.Limit("walk") {
+		p.NothingHere() // seam-walk reports it
 		return
 	}
 	eased, other := model.SideText(s.Sides[0]), model.SideText(s.Sides[1])
-	easedLength, otherLength := a.Length, b.Length
 	if onSecond {
-		eased, other, easedLength, otherLength = other, eased, otherLength, easedLength
+		eased, other, a, b = other, eased, b, a
 	}
+	easedLength, otherLength := a.Length, b.Length
 	shorter := otherLength - easedLength
 	p.AtMost(max(shorter, 0), "shorter", rules.Say{
-		Place: s.Join,
+		Place: s.Join, Account: easeSideAccount(a, b, eased, other),
 		Message: func() string {
 			return fmt.Sprintf("%s is to be eased on to %s, and is %s shorter (%s against %s): the ease falls on the wrong side. Let it out by %s at least, or shorten the other.",
 				eased, other, p.Show(shorter), p.Show(easedLength), p.Show(otherLength), p.Show(shorter))

@@ -49,7 +49,7 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 			longest = part
 		}
 	}
-	p.AtMost(longest.Length(), "unused", rules.Say{Key: "unused", Message: func() string { return leftOver(p, e, longest) }})
+	p.AtMost(longest.Length(), "unused", rules.Say{Key: "unused", Account: partAccount(p.Garment, e, longest, "nothing takes"), Message: func() string { return leftOver(p, e, longest) }})
 
 	twice, _ := p.Garment.UsedTwice(e)
 	var worst model.Overlap
@@ -62,7 +62,7 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 		return
 	}
 	p.AtMost(worst.Length(), "twice", rules.Say{
-		Key: "twice",
+		Key: "twice", Account: partAccount(p.Garment, e, worst.Part, "two take"),
 		Message: func() string {
 			return fmt.Sprintf("%s is used twice: %s and %s both take it %s. Name another edge in one of them, or give each its part of this one.",
 				e.Address(), worst.A.Describe(), worst.B.Describe(), fromTo(p, e, worst.Part))

@@ -28,8 +28,9 @@ var FoldStraight = rules.Rule{
 		How: "Lay a ruler from end to end of the fold: the figure is how far the line strays from it at most. Then the corner at each end is held " +
 			"against a set square. An edge that is nowhere near square, such as the neckline of a V, is taken as meant. A corner that is square " +
 			"on one of two layers which share the edge, and not on the other, is left to shared-edge.",
-		Fix: "Draw the fold with line = [a, b]. Curve the neighbouring edge so that it leaves the fold at 90°.",
-		Bad: foldStraightBad, Good: foldStraightGood, Since: "0.1",
+		Nothing: "The piece is not on the fold.",
+		Fix:     "Draw the fold with line = [a, b]. Curve the neighbouring edge so that it leaves the fold at 90°.",
+		Bad:     foldStraightBad, Good: foldStraightGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far the fold may lie from the straight line between its ends", Source: "common practice, no source"},
@@ -42,16 +43,16 @@ var FoldStraight = rules.Rule{
 
 func foldStraight(p *rules.Pass, piece *model.Piece) {
 	fold := piece.Fold
-	if fold == nil || piece.Paper() {
+	if fold == nil {
 		p.NothingHere()
 		return
 	}
-	if !fold.Drawn() {
-		p.Cannot(fmt.Errorf("%s has no drawing", fold.Address()), rules.Say{Place: fold.Place})
+	if err := piece.Undrawn(); err != nil && !fold.Drawn() {
+		p.Cannot(err, rules.Say{Place: fold.Place})
 		return
 	}
 	bow := fold.Path.Straightness()
-	p.AtMost(bow, "straight", rules.Say{Key: "straight", Place: fold.Place, Message: func() string {
+	p.AtMost(bow, "straight", rules.Say{Key: "straight", Place: fold.Place, Account: bowAccount(fold, bow), Message: func() string {
 		return fmt.Sprintf("%s is laid to the fold but lies up to %s off the straight line between its ends; no more than %s is allowed. Draw it as one straight line, or cut the piece with a seam there.",
 			fold.Address(), p.Show(bow), p.Show(p.Limit("straight")))
 	}})
@@ -72,7 +73,7 @@ func layersDiffer(p *rules.Pass, fold, next *model.Edge, angle float64) bool {
 }
 
 func square(p *rules.Pass, fold, next *model.Edge, angle float64) {
-	say := rules.Say{Key: "square to " + next.Name, Place: next.Place}
+	say := rules.Say{Key: "square to " + next.Name, Place: next.Place, Account: squareAccount(fold, next, angle)}
 	off := angle - 90
 	switch {
 	case next == fold:

@@ -81,7 +81,7 @@ func TestDartLegs(t *testing.T) {
 			require.Empty(t, r.Result.NotPossible)
 		})
 	}
-	t.Run("a paper dart without a tip is nothing to judge", func(t *testing.T) {
+	t.Run("a paper dart has no legs to measure", func(t *testing.T) {
 		r := ruletest.Spec(t, &seams.DartLegs, shell(`piece "front" {
   edge "side" { length = 40 }
   dart "bust" {
@@ -91,7 +91,8 @@ func TestDartLegs(t *testing.T) {
   }
 }
 `, ""))
-		require.Empty(t, r.Result.NotPossible)
+		require.Len(t, r.Result.NotPossible, 1)
+		require.Equal(t, "shell.front has no drawing", r.Result.NotPossible[0].Reason)
 		require.Zero(t, r.Result.Passed)
 	})
 }
@@ -135,7 +136,8 @@ func TestFoldStraight(t *testing.T) {
   edge "centre" { length = 40 }
 }
 `, ""))
-		require.Empty(t, r.Result.NotPossible)
+		require.Len(t, r.Result.NotPossible, 1)
+		require.Equal(t, "shell.front has no drawing", r.Result.NotPossible[0].Reason)
 	})
 }
 

@@ -29,8 +29,9 @@ var True = rules.Rule{
 			"in by one elastic, sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam " +
 			"crosses on both sides, as at a waist, a bend may be meant. So may a real corner, further from straight than its limit. Where the " +
 			"line is true on one of two layers that share it and not on the other, shared-edge says so. Corners at a fold are for fold-straight.",
-		Fix: "Lay the two pieces together along the seam as sewn, and re-draw the line over it as one.",
-		Bad: trueBad, Good: trueGood, Since: "0.1",
+		Nothing: "No line goes on across an end of the seam, or shared-edge tells of it.",
+		Fix:     "Lay the two pieces together along the seam as sewn, and re-draw the line over it as one.",
+		Bad:     trueBad, Good: trueGood, Since: "0.1",
 	},
 	Limits: append(rules.Steps(3, 8, rules.Degrees, "how far the two corners together may be from 180 degrees",
 		"common practice, no source; that the angles must make 180 together, and need not be 90: What is truing, telus.net/inspiredsewing"),
@@ -44,18 +45,39 @@ var True = rules.Rule{
 func trueSeam(p *rules.Pass, s *model.Seam) {
 	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
 	if err != nil {
-		p.NothingHere() // seam-walk gives the reason
+		p.Cannot(err, rules.Say{Place: s.Join})
 		return
 	}
 	p.NothingHere()
+	if !trueEnds(p, s, a, b) && p.Garment.JoinOf(s).Way() == model.ByOutlines {
+		undrawnEnds(p, s, a, b.Reversed()) // on paper either way is possible
+	}
+}
+
+// trueEnds judges both ends of a seam, and reports whether a line goes on across
+// either.
+func trueEnds(p *rules.Pass, s *model.Seam, a, b *model.Walk) (any bool) {
 	for _, atEnd := range []bool{false, true} {
 		line, ok, err := p.Garment.LineAcross(a, b, atEnd)
 		switch {
 		case !ok:
+			continue
 		case err != nil:
 			p.Cannot(err, rules.Say{Key: lineKey(line), Place: s.Join})
 		default:
 			trueLine(p, s, line)
+		}
+		any = true
+	}
+	return any
+}
+
+// undrawnEnds says which lines would go on across a seam if its second side ran
+// the other way, where a piece is not drawn and nothing tells which way it runs.
+func undrawnEnds(p *rules.Pass, s *model.Seam, a, b *model.Walk) {
+	for _, atEnd := range []bool{false, true} {
+		if line, ok, err := p.Garment.LineAcross(a, b, atEnd); ok && err != nil {
+			p.Cannot(err, rules.Say{Key: lineKey(line), Place: s.Join})
 		}
 	}
 }
@@ -69,7 +91,7 @@ func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
 	}
 	off := l.Sum() - 180
 	if !(math.Abs(off) <= meant) {
-		p.Good(rules.Say{Key: lineKey(l), Place: s.Join})
+		p.Good(rules.Say{Key: lineKey(l), Place: s.Join, Account: lineAccount(s, l)})
 		return
 	}
 	if other, ok := p.Garment.OtherLayer(l); ok && math.Abs(other-180) <= p.Limit("warn") && math.Abs(l.Sum()-other) > p.Limit("shared") {
@@ -82,7 +104,7 @@ func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
 		related = append(related, rules.Related{Message: corner(l.B, l.AngleB), Place: l.B.Place})
 	}
 	p.Steps(off, rules.Say{
-		Key: lineKey(l), Place: s.Join, Related: related,
+		Key: lineKey(l), Place: s.Join, Related: related, Account: lineAccount(s, l),
 		Message: func() string {
 			wrong := "dip"
 			if off < 0 {

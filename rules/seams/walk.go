@@ -51,7 +51,7 @@ func walk(p *rules.Pass, s *model.Seam) {
 	}
 	w := walked{p, s, a, b, a.Length - b.Length}
 	off := s.Ease.Beyond(w.longer)
-	say := rules.Say{Place: s.Join, Message: func() string { return w.message(off) }}
+	say := rules.Say{Place: s.Join, Account: w.account(j.Way()), Message: func() string { return w.message(off) }}
 	if math.Abs(off) > p.Limit("warn") {
 		say.Related, say.Mend = append(w.segments(), w.altered()...), w.mend(off)
 	}

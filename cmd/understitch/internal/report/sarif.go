@@ -110,6 +110,9 @@ func describe(r *rules.Rule) sarifDescriptor {
 	}
 	part("Why", r.Doc.Why)
 	part("How it is reckoned", r.Doc.How)
+	if r.Doc.Nothing != "" {
+		part("When there is nothing to judge", r.Doc.Nothing)
+	}
 	part("What to do", r.Doc.Fix)
 	for _, l := range r.Limits {
 		plain.WriteString("Limit " + l.Name + ": " + LimitText(l) + ", " + l.Text + ". Source: " + l.Source + "\n")

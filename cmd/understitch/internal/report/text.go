@@ -237,7 +237,10 @@ func (s *sheet) undone(g *Garment) {
 		if len(u.subjects) > 0 {
 			text += ": " + strings.Join(u.subjects, ", ")
 		}
-		s.indented(text + " (" + strings.Join(u.rules, ", ") + ")")
+		if u.reason != noDrawing { // what that concerns stands below, once
+			text += " (" + strings.Join(u.rules, ", ") + ")"
+		}
+		s.indented(text)
 	}
 	if names := drawable(groups); len(names) > 0 {
 		s.indented("A drawing would add: " + strings.Join(names, ", ") + ".")

@@ -97,7 +97,11 @@ func page(r *rules.Rule, pictures map[string]string) string {
 	if r.Firm != "" {
 		fmt.Fprintf(&b, " It cannot be waived: %s.", r.Firm)
 	}
-	fmt.Fprintf(&b, "\n\n## Why\n\n%s\n\n## How it is reckoned\n\n%s\n\n## What to do\n\n%s\n", r.Doc.Why, r.Doc.How, r.Doc.Fix)
+	fmt.Fprintf(&b, "\n\n## Why\n\n%s\n\n## How it is reckoned\n\n%s\n", r.Doc.Why, r.Doc.How)
+	if r.Doc.Nothing != "" {
+		fmt.Fprintf(&b, "\n## When there is nothing to judge\n\n%s\n", r.Doc.Nothing)
+	}
+	fmt.Fprintf(&b, "\n## What to do\n\n%s\n", r.Doc.Fix)
 	if len(r.Limits) > 0 {
 		b.WriteString("\n## Limits\n\n| name | default | what it limits | source |\n| --- | --- | --- | --- |\n")
 		for _, l := range r.Limits {
