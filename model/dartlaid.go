@@ -12,14 +12,14 @@ type laidDarts struct {
 	garment *Garment
 	nest    *Nest
 	frame   curve.Motion
-	doubt   func(y float64) float64
+	doubt   laidDoubt
 	err     error // why there is no frame
 }
 
 func layDarts(g *Garment, n *Nest) laidDarts {
 	l := laidDarts{garment: g, nest: n}
 	if l.frame, l.err = n.LaidOn(g); l.err == nil {
-		_, l.doubt, l.err = n.Doubt(g)
+		l.doubt, l.err = n.laidDoubt(g)
 	}
 	return l
 }
@@ -70,7 +70,7 @@ func (l laidDarts) onEdges(o, i *Dart, share *Share) DartAnswer {
 		other = l.frame.Direction(other)
 		longer, lean = other.Dot(along)-long, math.Abs(other.Cross(along))
 		deeper = l.frame.Apply(mouthB).Sub(mouthA).Dot(along)
-		doubt = l.doubt(a[0].Tip.Y)
+		doubt = l.doubt.at(a[0].Tip)
 	}
 	out.Points = []DartPoint{{"tip", shift(longer, doubt, -deeper, long*(i.Intake/o.Intake-1)).of(long, long+longer),
 		shift(lean, doubt, 0).of(0, lean)}}
@@ -144,7 +144,7 @@ func (w *Walk) dart(d *Dart) (walkDart, bool) {
 
 // inside compares two darts with two points.
 func (l laidDarts) inside(o, i *Dart) DartAnswer {
-	moved, doubt := l.frame.Apply(i.Centre).Sub(o.Centre), l.doubt(o.Centre.Y)
+	moved, doubt := l.frame.Apply(i.Centre).Sub(o.Centre), l.doubt.at(o.Centre)
 	lower := l.lower(o, i, moved.Y)
 	out := DartAnswer{Outer: o, Inner: i, Aside: shift(moved.X, doubt, l.sides(o, i, moved.X)...).of(o.Centre.X, o.Centre.X+moved.X),
 		Lower: shift(lower, doubt, 0).of(o.Centre.Y, o.Centre.Y+lower)}

@@ -59,6 +59,11 @@ func (e *Edge) cutAlong() *curve.Path {
 	return cut
 }
 
+// noBend is the radius, in millimetres, past which a line is straight: over a metre
+// it then stands off its chord by a ten-thousandth of a millimetre, and what more it
+// bends is the computer's arithmetic.
+const noBend = 1e9
+
 // TightTurn is the place along the edge where the line that was drawn, stitch line
 // or cut line, bends most tightly to the side on which the other one lies, and the
 // radius there; infinite where it does not bend to that side.
@@ -71,7 +76,9 @@ func (e *Edge) TightTurn() (at, radius float64, err error) {
 	if e.Cut != nil {
 		line, side = e.Cut, -side
 	}
-	at, radius = line.TightestInside(side)
+	if at, radius = line.TightestInside(side); radius > noBend {
+		return 0, math.Inf(1), nil
+	}
 	return at, radius, nil
 }
 

@@ -8,6 +8,8 @@ import (
 
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"understitch/model/curve"
 )
 
 // beside is a piece drawn net, 300 mm along its top, with a cut line drawn beside
@@ -92,5 +94,20 @@ func TestDrawnCutOfFreeCurves(t *testing.T) {
 		require.NoError(r, err)
 		require.Less(r, time.Since(began), time.Second)
 		require.InDelta(r, more, d.Off, 0.025)
+	})
+}
+
+// A straight line drawn as a curve bends nowhere, wherever on the paper it lies: the
+// digits of its points are no bend.
+func TestAStraightCurveDoesNotBend(t *testing.T) {
+	e := build(t, beside("path = \"M 0 0 C 100 0 200 0 300 0\"", "line = [[0, -10], [300, -10]]")).Edges()[0]
+	drawn := e.Path
+	rapid.Check(t, func(r *rapid.T) {
+		at := rapid.Float64Range(-2000, 2000)
+		e.Path = drawn.Move(curve.Rotate(curve.Point{}, rapid.Float64Range(0, 6.28).Draw(r, "turn")).
+			Then(curve.Translate(curve.Point{X: at.Draw(r, "x"), Y: at.Draw(r, "y")})))
+		_, radius, err := e.TightTurn()
+		require.NoError(r, err)
+		require.True(r, math.IsInf(radius, 1), "%v", radius)
 	})
 }

@@ -74,11 +74,10 @@ func (g *Garment) grainsOf(a, b Run) (first, second float64, ok bool) {
 		return 0, 0, false
 	}
 	p, q := a.Edge.Piece, b.Edge.Piece
-	levelled := func(p *Piece) bool { return !p.OwnLevels && len(g.Levels) > 0 || len(p.LevelsAt) > 0 }
-	if levelled(p) != levelled(q) {
+	if g.levelled(p) != g.levelled(q) {
 		return 0, 0, false
 	}
-	if levelled(p) {
+	if g.levelled(p) {
 		first, second := p.grainAngle(), q.grainAngle()
 		if !TurnedOver(a, b) { // side by side, one of the two drawings is turned over
 			second = -second
@@ -87,6 +86,12 @@ func (g *Garment) grainsOf(a, b Run) (first, second float64, ok bool) {
 	}
 	first, second = a.grainAgainst(), b.grainAgainst()
 	return first, second, math.Abs(first) < alongGrain && math.Abs(second) < alongGrain
+}
+
+// levelled reports whether the piece is drafted on levels, the garment's or its own,
+// so that y runs downward in its frame; else it may lie any way round.
+func (g *Garment) levelled(p *Piece) bool {
+	return !p.OwnLevels && len(g.Levels) > 0 || len(p.LevelsAt) > 0
 }
 
 // grainAngle is the angle of the piece's grain to the level, in degrees.

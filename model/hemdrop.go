@@ -36,7 +36,7 @@ func (g *Garment) HemDrops(n *Nest) ([]HemDrop, error) {
 	var out []HemDrop
 	var reason error
 	for _, in := range inner {
-		o, ok := in.counterpart(outer, n.OneFrame())
+		o, ok := in.counterpart(g, outer, n.OneFrame())
 		if !ok {
 			continue
 		}
@@ -112,7 +112,7 @@ const besides = 60
 
 // counterpart is the edge of the outer layer that runs down where this one does:
 // that of its name, else the nearest in one frame.
-func (f fall) counterpart(outer []fall, oneFrame bool) (fall, bool) {
+func (f fall) counterpart(g *Garment, outer []fall, oneFrame bool) (fall, bool) {
 	for _, o := range outer {
 		if o.edge.Name == f.edge.Name {
 			return o, true
@@ -121,7 +121,7 @@ func (f fall) counterpart(outer []fall, oneFrame bool) (fall, bool) {
 	best, least := fall{}, math.Inf(1)
 	if oneFrame {
 		for _, o := range outer {
-			if d := math.Abs(o.lower().X - f.lower().X); d < least {
+			if d := math.Abs(f.down(g).Cross(o.lower().Sub(f.lower()))); d < least {
 				best, least = o, d
 			}
 		}
@@ -147,11 +147,29 @@ func (g *Garment) hemDrop(outer, inner fall) (HemDrop, error) {
 		return d, nil
 	}
 	if outer.edge.Drawn() && inner.edge.Drawn() && !outer.edge.Piece.OwnLevels && !inner.edge.Piece.OwnLevels {
-		d.OuterDown, d.InnerDown, d.From = outer.lower().Y, inner.lower().Y, "by their heights in the draft"
+		down := outer.down(g)
+		d.OuterDown, d.InnerDown, d.From = outer.lower().Dot(down), inner.lower().Dot(down), "by their heights in the draft"
 		d.Drop = d.OuterDown - d.InnerDown
+		if !g.levelled(outer.edge.Piece) {
+			d.From = "by where they are drawn"
+		}
 		return d, nil
 	}
 	return d, missing("no level crosses both %s and %s, and the layers share no edge above them, from which to measure down to the hems", outer.edge.Address(), inner.edge.Address())
+}
+
+// down is the direction in which the edge hangs: downward on the paper where there
+// are levels, and else, since such a draft may lie any way round, the way that the
+// edge runs from end to end.
+func (f fall) down(g *Garment) curve.Point {
+	if g.levelled(f.edge.Piece) {
+		return curve.Point{Y: 1}
+	}
+	runs := f.edge.Path.End().Sub(f.edge.Path.Start()).Unit()
+	if !f.atEnd {
+		runs = runs.Scale(-1)
+	}
+	return runs
 }
 
 // below is the length of the edge from a level down to the hem, darts closed.

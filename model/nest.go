@@ -100,22 +100,51 @@ func (n *Nest) aligned(g *Garment) (fixed, moving *curve.Path, over bool, err er
 
 // Doubt is what there is to doubt in how a share lays the inner piece on the
 // outer: off is how far the two lines lie apart at most, and at, in millimetres,
-// how far a point at some height may be out of its place by that: lines which
-// agree to so much over their length may be turned against each other by twice
-// as much in that length. Both are nothing for pieces drawn in one frame.
+// how far a point at some height may be out of its place up or down by that. Both
+// are nothing for pieces drawn in one frame.
 func (n *Nest) Doubt(g *Garment) (off float64, at func(y float64) float64, err error) {
+	d, err := n.laidDoubt(g)
+	return d.off, d.atHeight, err
+}
+
+// laidDoubt is how far lines by which two pieces are laid together lie apart.
+type laidDoubt struct {
+	off  float64
+	line *curve.Path // nil where nothing needs laying
+}
+
+func (n *Nest) laidDoubt(g *Garment) (laidDoubt, error) {
 	if n.Align == nil {
-		return 0, func(float64) float64 { return 0 }, nil
+		return laidDoubt{}, nil
 	}
 	fixed, moving, over, err := n.aligned(g)
 	if err != nil {
-		return 0, nil, err
+		return laidDoubt{}, err
 	}
-	off = curve.Deviation(fixed, moving.Move(curve.Fit(fixed, moving, over)), leastTolerance).High
-	box, length := fixed.Bounds(), fixed.End().Dist(fixed.Start())
-	return off, func(y float64) float64 {
-		return off * (1 + 2*math.Max(math.Abs(y-box.Min.Y), math.Abs(y-box.Max.Y))/length)
-	}, nil
+	off := curve.Deviation(fixed, moving.Move(curve.Fit(fixed, moving, over)), leastTolerance).High
+	return laidDoubt{off, fixed}, nil
+}
+
+func (d laidDoubt) atHeight(y float64) float64 {
+	if d.line == nil {
+		return 0
+	}
+	box := d.line.Bounds()
+	return d.from(math.Max(math.Abs(y-box.Min.Y), math.Abs(y-box.Max.Y)))
+}
+
+// at is how far, in millimetres, a point may be out of its place.
+func (d laidDoubt) at(p curve.Point) float64 {
+	if d.line == nil {
+		return 0
+	}
+	return d.from(math.Max(p.Dist(d.line.Start()), p.Dist(d.line.End())))
+}
+
+// from is the doubt at a distance from the lines: such as agree to so much over
+// their length may be turned against each other by twice as much in that length.
+func (d laidDoubt) from(away float64) float64 {
+	return d.off * (1 + 2*away/d.line.End().Dist(d.line.Start()))
 }
 
 func runOn(w *Walk, pieces Group) (Run, bool) {

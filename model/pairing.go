@@ -22,7 +22,7 @@ const (
 // first, as they are sewn.
 func (g *Garment) Walks(j *Join) (a, b *Walk, err error) {
 	both, err := j.kept.get(func() ([2]*Walk, error) {
-		first, second, way, err := g.pair(j.Sides[0], j.Sides[1], j.Flip, alongside)
+		first, second, way, err := g.pair(j.Sides[0], j.Sides[1], j.Flip, g.alongside)
 		j.way = way
 		return [2]*Walk{first, second}, err
 	})
@@ -55,7 +55,7 @@ func (g *Garment) alongsideShared(a, b *Walk) (same bool, by string) {
 			return same, ByDrawing
 		}
 	}
-	if same, by = alongside(a, b); by == ByOutlines {
+	if same, by = g.alongside(a, b); by == ByOutlines {
 		return true, ByOrder
 	}
 	return same, by
@@ -83,12 +83,12 @@ const clearly = 1.0
 // their ends, else by their notches, else by where they are drawn; else, where
 // each is a list of edges, by the order in which they are listed; else they are
 // two outlines that run past each other.
-func alongside(a, b *Walk) (same bool, by string) {
+func (g *Garment) alongside(a, b *Walk) (same bool, by string) {
 	if len(a.Runs) == 1 && len(b.Runs) == 1 && a.Runs[0].Edge == b.Runs[0].Edge {
 		return a.Runs[0].Backward() == b.Runs[0].Backward(), ByEdge
 	}
-	ga, gb := fallOf(a), fallOf(b)
-	if upright(a, b) {
+	if g.upright(a, b) {
+		ga, gb := fallOf(a), fallOf(b)
 		as, bs := math.Abs(ga-gb), math.Abs(ga+gb)
 		if math.Min(math.Abs(ga), math.Abs(gb)) > clearly && math.Abs(as-bs) > clearly {
 			return as < bs, ByLevels
@@ -145,10 +145,10 @@ func endOf(w *Walk) curve.Point {
 
 // upright reports whether all edges of both walks are drawn with levels, be they
 // the garment's or the piece's own, so that down is the same way for all.
-func upright(walks ...*Walk) bool {
+func (g *Garment) upright(walks ...*Walk) bool {
 	for _, w := range walks {
 		for _, r := range w.Runs {
-			if p := r.Edge.Piece; !r.Edge.Drawn() || p.OwnLevels && len(p.LevelsAt) == 0 {
+			if !r.Edge.Drawn() || !g.levelled(r.Edge.Piece) {
 				return false
 			}
 		}
@@ -156,11 +156,5 @@ func upright(walks ...*Walk) bool {
 	return true
 }
 
-// fallOf is how much lower the walk ends than it starts; zero where that is not
-// known.
-func fallOf(w *Walk) float64 {
-	if !upright(w) {
-		return 0
-	}
-	return endOf(w).Y - startOf(w).Y
-}
+// fallOf is how much lower the walk ends than it starts, drawn with levels.
+func fallOf(w *Walk) float64 { return endOf(w).Y - startOf(w).Y }

@@ -2,11 +2,13 @@ package model_test
 
 import (
 	"fmt"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/curve"
 )
 
 // A sleeve known by tape has a notch more than the armhole: its top one meets
@@ -125,4 +127,42 @@ func TestOwnLevelsTellTheWay(t *testing.T) {
 			require.Equal(t, c.way == model.ByOutlines, back.Runs[0].Backward())
 		})
 	}
+}
+
+// A draft without levels may lie any way round: that two sides go down, or one up
+// and one down, says nothing there. Where they are drawn does.
+func TestTheWayDoesNotTurnWithADraftWithoutLevels(t *testing.T) {
+	const src = `
+garment "trial" { unit = "cm" }
+%s
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "shoulder" { line = [[6, 0], [18, 5]] }
+    edge "rest"     { line = [[18, 5], [18, 30], [6, 0]] }
+  }
+  piece "back" {
+    edge "shoulder" { line = [[5, -2], [16.8, -6]] }
+    edge "rest"     { line = [[16.8, -6], [18, -30], [5, -2]] }
+  }
+}
+seam "shoulder" { join = [shell.front.shoulder, shell.back.shoulder] }
+`
+	ways := func(levels string) map[string]int {
+		out := map[string]int{}
+		for degrees := 0.0; degrees < 360; degrees += 7 {
+			g := build(t, fmt.Sprintf(src, levels))
+			turn := curve.Rotate(curve.Point{X: 30}, degrees*math.Pi/180)
+			for _, e := range g.Edges() {
+				e.Path = e.Path.Move(turn)
+			}
+			j := g.JoinOf(g.Seams[0])
+			_, b, err := g.Walks(j)
+			require.NoError(t, err)
+			out[fmt.Sprintf("%s, backward: %v", j.Way(), b.Runs[0].Backward())]++
+		}
+		return out
+	}
+	require.Equal(t, map[string]int{"the drawing, backward: false": 52}, ways(""))
+	require.Contains(t, ways("level \"bust\" { y = 20 }"), "levels, backward: true", "with levels down is down, and the sides tell by that")
 }

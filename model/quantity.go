@@ -85,9 +85,14 @@ func (r Range) Beyond(v float64) float64 {
 // negative outside.
 func (r Range) Room(v float64) float64 { return math.Min(v-r.Low, r.High-v) }
 
-// Nearer is the end of the range that v is closer to, or has passed.
+// halfway is how far, in millimetres, a value may lie from the middle of a range by
+// the computer's arithmetic alone: a draft moved on the paper has other digits.
+const halfway = 1e-9
+
+// Nearer is the end of the range that v is closer to, or has passed; in its middle
+// the upper.
 func (r Range) Nearer(v float64) float64 {
-	if v-r.Low < r.High-v {
+	if v-r.Low < r.High-v-2*halfway {
 		return r.Low
 	}
 	return r.High

@@ -13,6 +13,7 @@ import (
 // at its start, on two layers; the lining's shoulder a little lower.
 const armholes = `
 garment "vest" { unit = "cm" }
+level "bust" { y = 0 }
 layer "shell" {
   side = "outer"
   piece "front" {
@@ -117,7 +118,8 @@ share "top" {
 		{"fold on fold", fronts, model.ByEnds, false},
 		{"by the side that is shared", unnamed + "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.under]\n}\n", model.ByEnds, false},
 		{"as a nest lays them", unnamed + nest, model.ByDrawing, false},
-		{"by levels, where nothing else tells", unnamed, model.ByLevels, true},
+		{"by levels, where nothing else tells", unnamed + "level \"bust\" { y = 50 }\n", model.ByLevels, true},
+		{"by the drawing, which may lie any way round without levels", unnamed, model.ByDrawing, false},
 		{"the lining drawn face down, from side to fold", strings.NewReplacer("[[0, 5], [200, 0]]", "[[-200, 5], [0, 0]]",
 			"\"under\"  { line = [[200, 0], [200, 100]]", "\"centre\" { line = [[0, 0], [0, 100]]", "[[0, 100], [0, 5]]", "[[-200, 100], [-200, 5]]",
 			"\"hem\"    { line = [[200, 100], [0, 100]] }\n    edge \"centre\" { line = [[0, 100], [0, 5]]",

@@ -212,10 +212,23 @@ func (p *Path) Part(from, to float64) *Path {
 		return New(ga.part(ta, tb))
 	}
 	segs := make([]Segment, 0, b.seg-a.seg+1)
-	segs = append(segs, ga.part(ta, 1))
+	if p.knot(a.seg+1)-from > sliver {
+		segs = append(segs, ga.part(ta, 1))
+	}
 	segs = append(segs, p.segs[a.seg+1:b.seg]...)
-	return New(append(segs, gb.part(0, tb))...)
+	if to-p.knot(b.seg) > sliver {
+		segs = append(segs, gb.part(0, tb))
+	}
+	if len(segs) == 0 { // on either side of one knot
+		segs = append(segs, ga.part(ta, 1), gb.part(0, tb))
+	}
+	return New(segs...)
 }
+
+// sliver is the length up to which what Part cuts off a segment is left out: whether
+// anything would be left of it depends on the digits of its coordinates, and so on
+// where the path lies.
+const sliver = 1e-9
 
 func clamp(x, lo, hi float64) float64 {
 	if !(x > lo) { // also when x is not a number
