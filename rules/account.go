@@ -12,7 +12,7 @@ type Account func(*reckoned.Lines)
 // rule gives no account of its own.
 func (o Outcome) Account() reckoned.Lines {
 	var l reckoned.Lines
-	if o.account != nil {
+	if o.account != nil && o.Status != NotPossible {
 		o.account(&l)
 	}
 	return l

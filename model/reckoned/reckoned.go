@@ -140,6 +140,15 @@ func (l *Lines) Off(depth int, mm float64, r model.Range, meant string) {
 	}
 }
 
+// Misplaced tells how far a place along one side lies from that along the other,
+// but for what the first side is longer by, which may lie before them.
+func (l *Lines) Misplaced(g *model.Garment, at float64, text string, other float64, otherText string, longer float64) {
+	l.Add(2, at, "%s", text)
+	l.Add(2, -other, "less %s", otherText)
+	l.Sum(1, at-other, "is how much further along the first lies")
+	l.Off(0, at-other, model.Range{Low: min(0, longer), High: max(0, longer)}, fmt.Sprintf("anything up to the %s by which the sides differ in length", g.Show(longer)))
+}
+
 // cannot says why a figure is not to be had.
 func (l *Lines) cannot(depth int, err error) { l.Say(depth, "not possible: %s", err) }
 

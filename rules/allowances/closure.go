@@ -54,8 +54,9 @@ func closure(p *rules.Pass, c *model.Closure) {
 			return // told with the first: what the closure needs is one figure
 		}
 		p.Within(width, model.AnyFrom(needed), "short", rules.Say{
-			Key:   e.Address(),
-			Place: stated(e),
+			Key:     e.Address(),
+			Place:   stated(e),
+			Account: neededAccount(p.Garment, c, e, needed),
 			Message: func() string {
 				who, carries, widen := e.Address(), "carries", "it"
 				if alike {

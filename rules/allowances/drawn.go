@@ -57,7 +57,8 @@ func drawn(p *rules.Pass, e *model.Edge) {
 		return
 	}
 	p.Steps(cut.Off, rules.Say{
-		Place: e.CutPlace,
+		Place:   e.CutPlace,
+		Account: drawnAccount(e, cut),
 		Message: func() string {
 			return fmt.Sprintf("the cut line of %s lies %s from the stitch line at %s along it, where an allowance of %s is stated: it is up to %s off. Re-draw it from the stitch line, or state the allowance that is drawn.",
 				e.Address(), p.Show(cut.Width), p.Show(cut.At), p.Show(e.Allowance.Width), p.Show(cut.Off))

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/reckoned"
 	"understitch/rules"
 )
 
@@ -41,10 +42,11 @@ func fold(p *rules.Pass, piece *model.Piece) {
 	case e == nil:
 		p.NothingHere()
 	case !e.Allowance.Own:
-		p.Good(rules.Say{Place: e.Place})
+		p.Good(rules.Say{Place: e.Place, Account: func(l *reckoned.Lines) { l.Say(0, "%s is on the fold and states no allowance", e.Address()) }})
 	default:
 		p.AtMost(e.Allowance.Width, "most", rules.Say{
-			Place: e.Allowance.Place,
+			Place:   e.Allowance.Place,
+			Account: foldAccount(e),
 			Message: func() string {
 				return fmt.Sprintf("%s lies on the fold and carries an allowance of %s: the piece comes out %s wider. Take it out.",
 					e.Address(), p.Show(e.Allowance.Width), p.Show(2*e.Allowance.Width))

@@ -140,6 +140,7 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, gro
 		},
 		Related: d.laidOn(p),
 		Mend:    d.mend(p),
+		Account: matchAccount(p, worst, where(p, along, group)),
 	}
 	if differ && len(shared) > 1 {
 		r.pieces[wrong.Allowance.Place] = true
@@ -173,7 +174,7 @@ func where(p *rules.Pass, along *model.Walk, group []model.AllowanceSpan) string
 // steps judges the places where the allowance changes within a piece.
 func steps(p *rules.Pass, w *model.Walk) {
 	for _, s := range w.AllowanceSteps(p.Limit("match")) {
-		say := rules.Say{Key: "step at " + s.After.Address(), Place: s.After.Place}
+		say := rules.Say{Key: "step at " + s.After.Address(), Place: s.After.Place, Account: stepAccount(s)}
 		if s.Notched {
 			p.Good(say)
 			continue

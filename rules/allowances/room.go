@@ -85,8 +85,9 @@ const point = 1.0
 
 // turn judges the tightest curve of an edge.
 func turn(p *rules.Pass, e *model.Edge, at, radius float64) {
-	say := rules.Say{Key: e.Name, Place: e.Place}
+	say := rules.Say{Key: e.Name, Place: e.Place, Account: bendAccount(e, at, radius)}
 	if math.IsInf(radius, 1) {
+		say.Account = noBendAccount(e)
 		p.Good(say)
 		return
 	}

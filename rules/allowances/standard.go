@@ -65,7 +65,8 @@ func standard(p *rules.Pass, e *model.Edge) {
 		others = n - 1
 	}
 	p.AtMost(offStandard(p.Garment, e), "standard", rules.Say{
-		Place: place,
+		Place:   place,
+		Account: standardAccount(e, house),
 		Message: func() string {
 			text := fmt.Sprintf("%s carries an allowance of %s, and the house's for %s is %s",
 				e.Address(), p.Show(e.Allowance.Width), roleText(house.Role), p.Show(house.Width))

@@ -49,6 +49,7 @@ func depth(p *rules.Pass, n *model.Notch) {
 	default:
 		share := n.Depth / allowance
 		p.Steps(share, rules.Say{
+			Account: depthAccount(n, share),
 			Message: func() string {
 				return fmt.Sprintf("%s is %s deep in an allowance of %s, %s %% of it. Cut it no deeper than %s.",
 					n.Address(), p.Show(n.Depth), p.Show(allowance), model.Decimal(share*100, 0), p.Show(allowance*p.Limit("warn")))

@@ -86,8 +86,9 @@ func place(p *rules.Pass, sides [2]side, pair model.NotchPair) {
 	off := model.Misplaced(at.At-partner.At, own.longer)
 	edge, along := own.walk.Place(at.At - off)
 	p.Steps(off, rules.Say{
-		Key:   at.Notch.Address(),
-		Place: at.Notch.Given,
+		Key:     at.Notch.Address(),
+		Place:   at.Notch.Given,
+		Account: placeAccount(p, own, other, at, partner.Notch.Address(), partner.At),
 		Message: func() string {
 			text := fmt.Sprintf("%s does not meet %s: it lies %s along the seam from %s, and its partner %s from %s",
 				at.Notch.Address(), partner.Notch.Address(), p.Show(at.At), start(own.walk), p.Show(partner.At), start(other.walk))
@@ -144,8 +145,9 @@ func alone(p *rules.Pass, own, other side, n model.WalkNotch) {
 		edge, along := own.walk.Place(n.At - off)
 		before, after := other.walk.Around(join)
 		p.Steps(off, rules.Say{
-			Key:   n.Notch.Address(),
-			Place: n.Notch.Given,
+			Key:     n.Notch.Address(),
+			Place:   n.Notch.Given,
+			Account: placeAccount(p, own, other, n, "the join of "+before.Address()+" and "+after.Address(), join),
 			Message: func() string {
 				return fmt.Sprintf("%s does not meet the join of %s and %s: it lies %s along the seam, the join %s. Move it to %s along %s.",
 					n.Notch.Address(), before.Address(), after.Address(), p.Show(n.At), p.Show(join), p.Show(along), edge.Address())

@@ -53,7 +53,7 @@ func onLine(p *rules.Pass, n *model.Notch) {
 			return fmt.Sprintf("%s lies %s off %s as it is now; no more than %s is allowed. %s",
 				n.Address(), p.Show(off), n.On.Address(), p.Show(p.Limit("off")), to.says(p, n))
 		}
-		say.Mend = move(p, n, n.On, to.along)
+		say.Mend, say.Account = move(p, n, n.On, to.along), offLineAccount(p, n, along, off)
 		p.AtMost(off, "off", say)
 	case model.Known(n.At):
 		inside(p, n, say)
@@ -75,6 +75,6 @@ func inside(p *rules.Pass, n *model.Notch, say rules.Say) {
 			n.Address(), p.Show(n.At), n.On.Address(), p.Show(length), p.Show(max(beyond, -beyond)))
 		return text + to.says(p, n)
 	}
-	say.Mend = move(p, n, n.On, to.along)
+	say.Mend, say.Account = move(p, n, n.On, to.along), alongAccount(n, beyond)
 	p.AtMost(max(beyond, -beyond), "off", say)
 }

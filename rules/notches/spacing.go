@@ -64,6 +64,7 @@ func spacing(p *rules.Pass, n *model.Notch) {
 			say.Key, what = "notch "+r.Notch.Name, r.Notch.Address()
 			say.Related = []rules.Related{{Message: "the other notch", Place: r.Notch.Place}}
 		}
+		say.Account = apartAccount(n, r, what)
 		say.Message = func() string {
 			if r.Dart != nil && r.Apart == 0 {
 				return fmt.Sprintf("%s lies in the mouth of %s and is folded away with it. Move it at least %s clear of the mouth%s.", n.Address(), r.Dart.Address(), p.Show(p.Limit("clear")), withPartners(p, n))

@@ -59,7 +59,7 @@ func unique(p *rules.Pass, s *model.Seam) {
 		if oneLayer(other) != layer || err != nil || len(there.Notches) == 0 {
 			continue
 		}
-		say := rules.Say{Key: other.Address(), Place: s.Join, Related: []rules.Related{{Message: "the seam before it", Place: other.Join}}}
+		say := rules.Say{Key: other.Address(), Place: s.Join, Account: alikeAccount(s, other, walk, there), Related: []rules.Related{{Message: "the seam before it", Place: other.Join}}}
 		if !model.AlikeNotched(walk, there, p.Limit("apart")) {
 			p.Good(say)
 			continue

@@ -1,0 +1,83 @@
+package seams
+
+import (
+	"fmt"
+
+	"understitch/model"
+	"understitch/model/reckoned"
+	"understitch/rules"
+)
+
+// account lays open how much longer the first side is than the second, and how far
+// that lies outside the ease.
+func (w walked) account(way string) rules.Account {
+	return func(l *reckoned.Lines) {
+		first, second := model.SideText(w.seam.Sides[0]), model.SideText(w.seam.Sides[1])
+		l.Sides(1, w.a, w.b, first, second, way)
+		l.Off(0, w.longer, w.seam.Ease, w.Garment.ShowRange(w.seam.Ease))
+	}
+}
+
+func lineAccount(s *model.Seam, line model.LineEnd) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.AddIn(rules.Degrees, 1, line.AngleA, "the corner of %s with %s", line.A.Address(), s.Address())
+		l.AddIn(rules.Degrees, 1, line.AngleB, "the corner of %s with it", line.B.Address())
+		l.AddIn(rules.Degrees, 1, -180, "less a straight line")
+		l.SumIn(rules.Degrees, 0, line.Sum()-180, "is how far the two together are from straight")
+	}
+}
+
+func easeSideAccount(eased, other *model.Walk, easedText, otherText string) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Walk(2, 1, other, otherText)
+		l.Walk(2, -1, eased, easedText+", which is to be eased in,")
+		shorter := other.Length - eased.Length
+		if shorter > 0 {
+			l.Sum(0, shorter, "is how much shorter it is")
+			return
+		}
+		l.Sum(1, shorter, "is how much shorter it is; below nothing, longer")
+		l.Result(0, 0, "is how much too short it is")
+	}
+}
+
+func legsAccount(a, b float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Differ(rules.Millimetres, 0, a, "one leg, from the tip to the end of the mouth", b, "the other leg")
+	}
+}
+
+func capAccount(d *model.Dart, angle float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(1, d.Intake, "%s takes out", d.Address())
+		l.Beside(1, d.At, "along %s lies the middle of its mouth", d.On.Address())
+		l.ResultIn(rules.Degrees, 0, angle, "with the dart closed and a ruler along the edge before the mouth, is how far the edge behind it turns from the ruler")
+	}
+}
+
+func bowAccount(fold *model.Edge, bow float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(1, fold.Path.Start().Dist(fold.Path.End()), "is the straight line between the ends of %s", fold.Address())
+		l.Beside(1, fold.Length(), "is the line as it is drawn")
+		l.Result(0, bow, "is the most that it lies off the straight line")
+	}
+}
+
+func squareAccount(fold, next *model.Edge, angle float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Differ(rules.Degrees, 0, angle, fmt.Sprintf("the corner of %s with %s", next.Address(), fold.Address()), 90, "a square corner")
+	}
+}
+
+// partAccount tells which part of an edge is meant, and what is done with the edge.
+func partAccount(g *model.Garment, e *model.Edge, part model.Part, what string) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(1, e.Length(), "%s, all of it as drawn", e.Address())
+		for _, u := range g.Uses(e) {
+			l.Say(1, "%s is taken by %s", e.Address(), u.Describe())
+		}
+		l.Add(1, part.To, "along it ends what %s", what)
+		l.Add(1, -part.From, "less where that begins")
+		l.Sum(0, part.Length(), "is the longest part of it that %s", what)
+	}
+}
