@@ -147,12 +147,20 @@ func place(p *rules.Pass, a model.DartAnswer) bool {
 // within judges a shift without regard to its sign, which is a matter of which
 // way round the pieces are drawn.
 func within(p *rules.Pass, s model.DartShift, limit string, say rules.Say) {
-	p.Within(math.Abs(s.By), model.Range{High: meant(s)}, limit, say)
+	p.Within(math.Abs(s.By), model.Range{Low: -meant(s), High: meant(s)}, limit, say)
 }
 
-// meant is how far something may lie off the way that it does.
+// nothing is how far, in millimetres, something that lies in its place may seem to
+// lie off by the computer's arithmetic alone.
+const nothing = 1e-6
+
+// meant is how far something may lie off the way that it does; the less of the two
+// ways where it lies in its place.
 func meant(s model.DartShift) float64 {
-	if s.By < 0 {
+	switch {
+	case math.Abs(s.By) < nothing:
+		return math.Min(-s.Meant.Low, s.Meant.High)
+	case s.By < 0:
 		return -s.Meant.Low
 	}
 	return s.Meant.High

@@ -26,8 +26,9 @@ var HemDrop = &rules.Rule{
 		Why: "A free lining sinks as it is worn, and shows below the shell with the first step. It is also the first thing to be forgotten when " +
 			"the shell is shortened.",
 		How: "Measure down each edge that runs to the hem, on the inner piece and on the outer, from the lowest level that crosses both, or from " +
-			"the edge at their upper end that the layers share. Where there is neither, the heights of the two hems on the draft are compared. " +
-			"The least difference counts. Edges belong together by their names, or by where they are drawn. This is asked where both pieces of a " +
+			"the edge at their upper end that the layers share. Where there is neither, the heights of the two hems on the draft are compared; " +
+			"a draft without levels may lie any way round, and how far apart they lie is measured the way that the outer edge runs. The least " +
+			"difference counts. Edges belong together by their names, or by where they are drawn. This is asked where both pieces of a " +
 			"nest have an edge finished as hem. A lining that is sewn to its shell's hem is not judged: its pleat may hang lower than its edge.",
 		Nothing: "One of the pieces has no hem, or the hems are sewn together.",
 		Fix: "Shorten the inner piece at the hem, or lengthen the outer one, all along; or say by a seam or a share that the lining is sewn to the " +
