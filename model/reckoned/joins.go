@@ -117,20 +117,19 @@ func (l *Lines) closure(g *model.Garment, c *model.Closure) {
 	if c.Tape == nil {
 		return
 	}
-	l.Tape(c)
+	l.Tape(c, c.Tape)
 	if across, err := c.Across(); err == nil {
 		l.Beside(0, across, "across when closed, in a run")
 	}
 }
 
-// Tape tells where a closure's tape can be cut.
-func (l *Lines) Tape(c *model.Closure) {
+// Tape tells where a tape can be cut for a closure.
+func (l *Lines) Tape(c *model.Closure, t *model.Tape) {
 	length, _, err := c.FullLength()
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
-	t := c.Tape
 	l.Beside(1, t.Pitch, "pitch of tape.%s", t.Name)
 	l.Beside(1, t.Head, "metal along it")
 	l.Beside(1, t.Clear, "least clear of metal at a cut")
@@ -218,7 +217,7 @@ func (l *Lines) Elastic(g *model.Garment, e *model.Elastic) {
 	if halves {
 		l.Result(0, length, "twice that, as it goes on in the other half")
 	}
-	l.Beside(0, e.Length, "the elastic")
+	l.Result(0, e.Length, "is the elastic")
 }
 
 // Bone accounts for how much shorter a bone is than its channel.

@@ -19,6 +19,17 @@ func (l *Lines) edge(depth int, e *model.Edge) {
 	l.Allowance(depth, e)
 }
 
+// Stretch accounts for a stretch of edge, and adds it to what follows, or takes it
+// off.
+func (l *Lines) Stretch(depth int, sign float64, s model.Stretch) {
+	from, to, err := s.Extent()
+	if err != nil {
+		l.cannot(depth, err)
+		return
+	}
+	l.stretch(depth, sign, s.Edge, from, to)
+}
+
 // stretch accounts for what is sewn of an edge between two distances along it.
 func (l *Lines) stretch(depth int, sign float64, e *model.Edge, from, to float64) {
 	low, high := min(from, to), max(from, to)

@@ -111,7 +111,7 @@ func (b *buttoning) even() {
 		return fmt.Sprintf("%s between those at %s and %s", b.Show(gap), b.Show(b.buttons[i]), b.Show(b.buttons[i+1]))
 	}
 	first, last := b.buttons[0], b.buttons[len(b.buttons)-1]
-	b.AtMost(most-least, "even", rules.Say{Key: "even", Mild: true, Place: b.stated("buttons"), Message: func() string {
+	b.AtMost(most-least, "even", rules.Say{Key: "even", Account: b.evenAccount(least, most), Mild: true, Place: b.stated("buttons"), Message: func() string {
 		return fmt.Sprintf("the buttons of %s are not even: %s, but %s; the gaps may differ by no more than %s. Evenly they stand %s apart.",
 			b.closure.Address(), apart(most), apart(least), b.Show(b.Limit("even")), b.Show((last-first)/float64(len(gaps))))
 	}})
@@ -138,7 +138,8 @@ func (b *buttoning) levels() (lacking bool) {
 		}
 		lacking = lacking || math.Abs(nearest-at) > b.Limit("level")
 		b.AtMost(math.Abs(nearest-at), "level", rules.Say{
-			Key: l.Name, Mild: true, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the level " + l.Name, Place: l.Place}},
+			Account: b.levelAccount(l, at, nearest),
+			Key:     l.Name, Mild: true, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the level " + l.Name, Place: l.Place}},
 			Message: func() string {
 				return fmt.Sprintf("no button of %s lies at the %s level, which crosses it at %s: the nearest lies at %s, %s away, where no more than %s is allowed. "+
 					"Move it there and divide the rest anew.", b.closure.Address(), l.Name, b.Show(at), b.Show(nearest), b.Show(math.Abs(nearest-at)), b.Show(b.Limit("level")))
@@ -185,7 +186,7 @@ func (b *buttoning) room() {
 		room, which = length-last, "last"
 	}
 	off := room < -nearEnd
-	b.AtLeast(room, needed, rules.Say{Key: "room", Mild: !off, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the edge it closes", Place: b.closure.Edges[0].Place}}, Message: func() string {
+	b.AtLeast(room, needed, rules.Say{Key: "room", Account: b.roomAccount(length, room, needed), Mild: !off, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the edge it closes", Place: b.closure.Edges[0].Place}}, Message: func() string {
 		if off {
 			return fmt.Sprintf("the last button of %s lies %s beyond the end of the %s, which is %s long. Move it in, or lengthen the %s.",
 				b.closure.Address(), b.Show(-room), b.reach(), b.Show(length), b.reach())
@@ -201,7 +202,7 @@ func (b *buttoning) extension() {
 		return
 	}
 	needed := c.Diameter * b.Limit("extension")
-	b.AtLeast(c.Extension, needed, rules.Say{Key: "extension", Mild: true, Place: b.stated("extension"), Message: func() string {
+	b.AtLeast(c.Extension, needed, rules.Say{Key: "extension", Account: b.extensionAccount(needed), Mild: true, Place: b.stated("extension"), Message: func() string {
 		hole := ""
 		if model.Known(c.Buttonhole()) {
 			hole = fmt.Sprintf(", and its buttonhole is %s long", b.Show(c.Buttonhole()))

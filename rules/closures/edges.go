@@ -50,6 +50,7 @@ func edges(p *rules.Pass, c *model.Closure) {
 		})
 	}
 	diff := lengths[0] - lengths[1]
+	say.Account = edgesAccount(p.Garment, c, diff)
 	say.Message = func() string {
 		longer, shorter := 0, 1
 		if diff < 0 {

@@ -69,6 +69,7 @@ func tapeCut(p *rules.Pass, c *model.Closure) {
 		return
 	}
 	w, choices := nearestWindow(t, length)
+	say.Account = cutAccount(p.Garment, c, t)
 	say.Message = func() string {
 		both := ""
 		if halves {

@@ -63,7 +63,7 @@ func tapePair(p *rules.Pass, c *model.Closure) {
 	w, _ := nearestWindow(a, length)
 	gaps := max(w.Fasteners-1, 0)
 	apart := math.Abs(a.Pitch-b.Pitch) * float64(gaps)
-	say.Key = "pitch"
+	say.Key, say.Account = "pitch", driftAccount(p, a, b, gaps, apart)
 	say.Message = func() string {
 		return fmt.Sprintf("tape.%s has a pitch of %s and tape.%s one of %s: over the %s of %s they drift %s apart; no more than %s is allowed. "+
 			"Take both halves from one tape, or measure the pitches again.", a.Name, fine(p, a.Pitch), b.Name, fine(p, b.Pitch), count(w.Fasteners, a),
@@ -81,7 +81,7 @@ func cutAlike(p *rules.Pass, c *model.Closure, w model.Window, length, apart flo
 		return
 	}
 	other := c.OtherTape.Window(w.Fasteners)
-	say.Key = "cut"
+	say.Key, say.Account = "cut", cutAccount(p.Garment, c, c.OtherTape)
 	say.Message = func() string {
 		text := fmt.Sprintf("%s is %s long; tape.%s can be cut there with %s, but tape.%s cannot: ", c.Address(), p.Show(length), c.Tape.Name,
 			count(w.Fasteners, c.Tape), c.OtherTape.Name)

@@ -57,6 +57,7 @@ func zipLength(p *rules.Pass, c *model.Closure) {
 	if zip == 0 {
 		zip = longer
 	}
+	say.Account = zipAccount(p.Garment, c, zip, opening*share, p.Limit("short"))
 	say.Message = func() string {
 		if shorter == 0 {
 			return fmt.Sprintf("%s is %s long, and the shortest zip in stock, %s, is %s too long for it. Lengthen the opening to %s, or shorten the zip.",

@@ -48,7 +48,7 @@ func bodyEase(p *rules.Pass, l *model.Layer) {
 func judgeEase(p *rules.Pass, l *model.Layer, e model.LevelRange) {
 	level := e.Level
 	say := rules.Say{
-		Key: level.Name, Place: e.Place,
+		Key: level.Name, Place: e.Place, Account: easeAccount(p.Garment, l, e),
 		Related: []rules.Related{{Message: "the level " + level.Name, Place: level.Place}},
 	}
 	if !model.Known(level.Body) {

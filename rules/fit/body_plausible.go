@@ -44,7 +44,7 @@ var BodyPlausible = &rules.Rule{
 
 func bodyPlausible(p *rules.Pass, g *model.Garment) {
 	for _, l := range body.Likelihoods(g.Body) {
-		p.AtMost(math.Abs(l.Off()), "apart", rules.Say{Key: l.Measure, Message: func() string {
+		p.AtMost(math.Abs(l.Off()), "apart", rules.Say{Key: l.Measure, Account: likelihoodAccount(l, l.Off()), Message: func() string {
 			how := "short"
 			if l.Off() > 0 {
 				how = "long"

@@ -37,7 +37,7 @@ var BoneLength = &rules.Rule{
 }
 
 func boneLength(p *rules.Pass, b *model.Bone) {
-	say := rules.Say{Related: []rules.Related{{Message: "the channel, " + b.Along.String(), Place: b.Along.Edge.Place}}}
+	say := rules.Say{Account: boneAccount(b), Related: []rules.Related{{Message: "the channel, " + b.Along.String(), Place: b.Along.Edge.Place}}}
 	channel, err := b.Along.SewnLength()
 	if err != nil {
 		p.Cannot(err, say)

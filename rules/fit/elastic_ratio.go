@@ -51,7 +51,7 @@ func elasticRatio(p *rules.Pass, e *model.Elastic) {
 		return
 	}
 	asked := model.Range{Low: e.Ratio.Low * edges, High: e.Ratio.High * edges}
-	say := rules.Say{}
+	say := rules.Say{Account: elasticAccount(p.Garment, e, asked)}
 	for _, s := range e.Edges {
 		say.Related = append(say.Related, rules.Related{Message: "it is sewn to " + s.String(), Place: s.Edge.Place})
 	}

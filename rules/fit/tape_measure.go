@@ -55,6 +55,7 @@ func tapeMeasure(p *rules.Pass, m *model.Measure) {
 		p.Good(say)
 		return
 	}
+	say.Account = runAccount(p.Garment, m)
 	parts := make([]string, len(run.Parts))
 	for i, part := range run.Parts {
 		parts[i] = fmt.Sprintf("%s %s", itemName(part.Item), p.Show(part.Length))
