@@ -59,7 +59,7 @@ func grainMatch(p *rules.Pass, s *model.Seam) {
 			continue
 		}
 		p.AtMost(pair.Off, "grain", rules.Say{
-			Key: pair.A.Address() + " and " + pair.B.Address(), Place: wrong.Place,
+			Key: pair.A.Address() + " and " + pair.B.Address(), Place: wrong.Place, Account: grainAccount(p.Garment, pair),
 			Message: func() string {
 				return fmt.Sprintf("the grain of %s is turned by %s° against that of %s, which it is sewn to by %s; no more than %s° is allowed. Turn its grain line, or say which way of the cloth it is cut: cut_on = \"bias\".",
 					wrong.Address(), model.Decimal(pair.Off, 1), right.Address(), s.Address(), model.Decimal(p.Limit("grain"), 1))

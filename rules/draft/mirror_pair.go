@@ -33,7 +33,7 @@ var MirrorPair = rules.Rule{
 }
 
 func mirrorPair(p *rules.Pass, piece *model.Piece) {
-	say := rules.Say{Key: "mirrored"}
+	say := rules.Say{Key: "mirrored", Account: cutAccount(piece)}
 	fault := ""
 	switch {
 	case !piece.Mirrored:
@@ -59,7 +59,7 @@ func mirrorPair(p *rules.Pass, piece *model.Piece) {
 
 // otherHalf judges a piece whose edge is joined to itself.
 func otherHalf(p *rules.Pass, piece *model.Piece, e *model.Edge, j *model.Join) {
-	say := rules.Say{Key: e.Name, Related: []rules.Related{{Message: "joins it to itself", Place: j.Where()}}}
+	say := rules.Say{Key: e.Name, Account: cutAccount(piece), Related: []rules.Related{{Message: "joins it to itself", Place: j.Where()}}}
 	if piece.Cut > 1 || piece.Fold != nil {
 		p.Good(say)
 		return

@@ -48,8 +48,9 @@ func outlineClosed(p *rules.Pass, piece *model.Piece) {
 	}
 	for _, c := range corners {
 		p.AtMost(c.Gap, "gap", rules.Say{
-			Key:   c.Before.Name + " to " + c.After.Name,
-			Place: c.After.Place,
+			Key:     c.Before.Name + " to " + c.After.Name,
+			Place:   c.After.Place,
+			Account: gapAccount(p.Garment, c),
 			Message: func() string {
 				unit := p.Garment.Unit
 				return fmt.Sprintf("%s starts at [%s, %s], %s from the end of %s at [%s, %s]. Let both meet in one point.",

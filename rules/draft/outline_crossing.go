@@ -50,6 +50,7 @@ func outlineCrossing(p *rules.Pass, piece *model.Piece) {
 		say := rules.Say{
 			Key:     c.A.Name + " and " + c.B.Name,
 			Place:   c.B.Place,
+			Account: crossingsAccount(p.Garment, piece, crossings),
 			Message: func() string { return message(p, crossings[i:], c) },
 		}
 		if c.A != c.B {
@@ -58,7 +59,7 @@ func outlineCrossing(p *rules.Pass, piece *model.Piece) {
 		p.Fault(say)
 	}
 	if !found {
-		p.Good(rules.Say{})
+		p.Good(rules.Say{Account: crossingsAccount(p.Garment, piece, nil)})
 	}
 }
 

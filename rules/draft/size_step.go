@@ -71,7 +71,7 @@ func sizeStep(sizes []*model.Garment, look func(model.Thing, func(*rules.Pass)))
 func step(p *rules.Pass, sizes []*model.Garment, s model.Series, name string) int {
 	slip := s.Slip(p.Limit("left"))
 	p.AtMost(math.Abs(slip.Off), "slip", rules.Say{
-		Key: name, Size: sizes[slip.At].Size, Place: s.Place,
+		Key: name, Size: sizes[slip.At].Size, Place: s.Place, Account: stepAccount(sizes, s, name, slip),
 		Message: func() string {
 			return fmt.Sprintf("%s is %s in size %s and falls out of step%s: its neighbours suggest %s, which is %s off. Look the figure up.",
 				name, p.Show(s.Values[slip.At]), sizes[slip.At].Size, between(p, sizes, s, slip.At), p.Show(slip.Meant), p.Show(math.Abs(slip.Off)))

@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"slices"
+	"strings"
 
 	"understitch/model"
 	"understitch/rules"
@@ -87,6 +88,9 @@ func girths(p *rules.Pass) model.Range {
 // within judges whether a figure is in the range of what can be. How much room there
 // is to the ends says nothing, so a figure that is sound is passed without it.
 func within(p *rules.Pass, v float64, r model.Range, say rules.Say) {
+	if say.Account == nil {
+		say.Account = figureAccount(p, v, r, "the figure stated, "+strings.ReplaceAll(say.Key, "_", " "))
+	}
 	suspect(p, r.Beyond(v) != 0, say, func(say rules.Say) { p.Within(v, r, "", say) })
 }
 
@@ -124,7 +128,7 @@ func bodyUnits(p *rules.Pass, g *model.Garment) {
 func levelUnits(p *rules.Pass, l *model.Level) {
 	p.NothingHere()
 	if away, ok := p.Garment.FarLevel(l); ok {
-		suspect(p, away > p.Limit("level"), rules.Say{Key: "height", Message: func() string {
+		suspect(p, away > p.Limit("level"), rules.Say{Key: "height", Account: timesAccount(away, "the height of all pieces, by which the level at %s lies away from them", p.Show(l.Y)), Message: func() string {
 			return fmt.Sprintf("the %s level lies at %s, %s times the height of all pieces away from them. Look at the figure and at its unit.",
 				l.Name, p.Show(l.Y), model.Decimal(away, 1))
 		}}, func(say rules.Say) { p.AtMost(away, "level", say) })
@@ -146,7 +150,7 @@ func statesEase(layer *model.Layer, l *model.Level) bool {
 func layerUnits(p *rules.Pass, layer *model.Layer, l *model.Level, girth float64) {
 	meant := model.Range{Low: l.Body * p.Limit("least-share"), High: l.Body * p.Limit("greatest-share")}
 	within(p, girth, meant, rules.Say{
-		Key: layer.Address(),
+		Key: layer.Address(), Account: girthAccount(p.Garment, layer, l, meant),
 		Message: func() string {
 			return fmt.Sprintf("%s is %s round at the %s level, where the body is %s: it looks as if one of the two were in another unit. %s",
 				layer.Address(), p.Show(girth), l.Name, p.Show(l.Body), read(p, girth, meant))
@@ -174,7 +178,7 @@ func pieceUnits(p *rules.Pass, piece *model.Piece) {
 	}
 	odd := far.Times > p.Limit("point") && !p.Garment.Confirmed(far, p.Limit("agree"))
 	suspect(p, odd, rules.Say{
-		Key: "point", Place: far.Edge.Place,
+		Key: "point", Place: far.Edge.Place, Account: timesAccount(far.Times, "its size without that point, that %s is large with it", piece.Address()),
 		Message: func() string {
 			unit := p.Garment.Unit
 			return fmt.Sprintf("the point [%s, %s] of %s lies far from all others: without it %s would be %s times smaller. Look for a lost decimal point.",
