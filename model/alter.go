@@ -60,12 +60,26 @@ func (a *Alteration) term(e *Edge) (curve.Term, string) {
 	if !e.Drawn() {
 		return curve.Term{}, e.Address() + " has no drawing; alter its length and widths instead"
 	}
+	ramp, fault := a.ramp(e.Piece)
+	if fault != "" {
+		return curve.Term{}, fault
+	}
+	inward, ok := e.inward()
+	if !ok {
+		return curve.Term{}, a.Address() + " moves edges sideways, and " + e.Address() + " runs across: move its points instead"
+	}
+	return curve.Term{Ramp: ramp, Factor: inward}, ""
+}
+
+// ramp is how far the alteration takes in an edge of a piece, by the heights of
+// the piece's own frame.
+func (a *Alteration) ramp(p *Piece) (*curve.Ramp, string) {
 	type amount struct{ y, inward float64 }
 	var amounts []amount
 	for _, v := range a.Inward {
-		y, ok := e.Piece.LevelY(v.Level)
+		y, ok := p.LevelY(v.Level)
 		if !ok {
-			return curve.Term{}, e.Piece.Address() + " has no " + v.Level.Name + " level of its own"
+			return nil, p.Address() + " has no " + v.Level.Name + " level of its own"
 		}
 		amounts = append(amounts, amount{y, v.Value})
 	}
@@ -76,13 +90,9 @@ func (a *Alteration) term(e *Edge) (curve.Term, string) {
 	}
 	ramp, err := curve.NewRamp(ys, values)
 	if err != nil {
-		return curve.Term{}, a.Address() + ": " + err.Error()
+		return nil, a.Address() + ": " + err.Error()
 	}
-	inward, ok := e.inward()
-	if !ok {
-		return curve.Term{}, a.Address() + " moves edges sideways, and " + e.Address() + " runs across: move its points instead"
-	}
-	return curve.Term{Ramp: ramp, Factor: inward}, ""
+	return ramp, ""
 }
 
 // inward is the sideways direction in which the edge's cloth lies: 1 towards

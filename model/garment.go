@@ -30,6 +30,11 @@ type Garment struct {
 
 	Standards []*Standard // the house's allowances by role
 
+	// Anew builds the garment again, to see what would come of a change that is
+	// made before its alterations are; it gives nil where none comes of it. Nil
+	// for a garment that no spec stands behind.
+	Anew func(change func(*Garment)) *Garment
+
 	figures garmentFigures
 }
 

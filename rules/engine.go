@@ -79,8 +79,12 @@ func (r *Rule) validate() error {
 }
 
 // Check judges one garment in one size. The outcomes come in the order of the
-// rules and of the things they look at.
-func (e *Engine) Check(g *model.Garment, s *Settings) []Outcome {
+// rules and of the things they look at. Each finding stands by itself: see Trace.
+func (e *Engine) Check(g *model.Garment, s *Settings) []Outcome { return told(e.all(g, s)) }
+
+// all are the outcomes with those findings that are only told where something
+// follows from them.
+func (e *Engine) all(g *model.Garment, s *Settings) []Outcome {
 	return e.run(g, s, func(r *Rule, look func(model.Thing, func(*Pass))) {
 		if r.Each != nil {
 			r.Each(g, look)

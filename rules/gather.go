@@ -14,6 +14,7 @@ type Finding struct {
 	Outcome
 	Sizes   []string      // in the garment's order; empty when it has no sizes
 	Waiver  *model.Waiver // the waiver that accepts it; nil for a finding in force
+	Follow  []Finding     // what follows from it, and is told as notes of it
 	Figures model.Range   // the least and the largest that was measured over its sizes
 }
 
@@ -102,9 +103,14 @@ func (j *joiner) add(o Outcome) {
 	if n := len(f.Sizes); o.Size != "" && (n == 0 || f.Sizes[n-1] != o.Size) { // they come size by size
 		f.Sizes = append(f.Sizes, o.Size)
 	}
+	because := f.because
+	if o.because != because { // in some size it stands by itself
+		because = gatherKey{}
+	}
 	if o.Severity > f.Severity || (o.Severity == f.Severity && o.Margin < f.Margin) {
 		f.Outcome = o
 	}
+	f.because = because
 }
 
 // tightness ranks passes by the share of their room that is left, so that

@@ -36,6 +36,10 @@ type Outcome struct {
 	Mend    *Mend
 	Size    string
 	account Account
+
+	cures   []Cure
+	only    bool      // told only where something follows from it
+	because gatherKey // the finding that it follows from; zero where it stands by itself
 }
 
 // Related is another place that a finding has to do with.

@@ -30,6 +30,10 @@ type Say struct {
 	Related []Related
 	Mend    *Mend
 	Mild    bool // a finding is one severity less than the rule's gravest
+	Note    bool // a finding is a note: worth a look, and may well be meant
+
+	Cures []Cure // ways to put a finding right, to see what else is put right with it: see Engine.Trace
+	Only  bool   // a finding is told only where something follows from it
 }
 
 // Limit is the figure of one of the rule's limits, as the house has it.
@@ -159,12 +163,16 @@ func (p *Pass) finding(o Outcome, severity Severity, say Say) {
 	if say.Mild {
 		severity--
 	}
+	if say.Note {
+		severity = Note
+	}
 	o.Severity = min(severity, p.ceiling)
 	if severity == p.rule.Severity {
 		o.Severity = p.ceiling // the house may have raised it
 	}
 	o.Message = say.Message()
 	o.Related, o.Mend = say.Related, say.Mend
+	o.cures, o.only = say.Cures, say.Only
 	p.add(o, say)
 }
 

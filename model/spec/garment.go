@@ -20,15 +20,23 @@ type drafter struct {
 // only one when the spec has none. It is nil when there is an error among the
 // diagnostics.
 func (d *Document) Garment(size string) (*model.Garment, []model.Diagnostic) {
+	return d.garment(size, nil)
+}
+
+func (d *Document) garment(size string, change func(*model.Garment)) (*model.Garment, []model.Diagnostic) {
 	f := &faults{}
 	s := &scope{faults: f, unit: d.unit, graded: d.sizes != nil}
+	anew := func(change func(*model.Garment)) *model.Garment {
+		again, _ := d.garment(size, change)
+		return again
+	}
 	if d.sizes == nil {
 		if size != "" {
 			f.fault(d.root.first("garment").header, "The spec has no sizes.", "size %q is not in this spec", size)
 			return nil, f.sorted()
 		}
 		s.body = d.bodyIn(s, "")
-		return d.draft(s, "")
+		return d.draft(s, "", change, anew)
 	}
 	if size == "" {
 		size = d.BaseSize()
@@ -41,7 +49,7 @@ func (d *Document) Garment(size string) (*model.Garment, []model.Diagnostic) {
 	s.sizeSteps = i - d.base
 	s.who = "size " + size
 	s.body = d.bodyIn(s, size)
-	return d.draft(s, size)
+	return d.draft(s, size, change, anew)
 }
 
 // Body is the spec's own body in its base size, in millimetres: nil where it
@@ -71,11 +79,20 @@ func (d *Document) bodyIn(s *scope, size string) map[string]float64 {
 // take the place of those in the spec. Graded figures are those of the base
 // size.
 func (d *Document) Wearer(name string, body map[string]float64) (*model.Garment, []model.Diagnostic) {
-	s := &scope{faults: &faults{}, unit: d.unit, graded: d.sizes != nil, who: name, body: maps.Clone(body)}
-	return d.draft(s, name)
+	return d.wearer(name, body, nil)
 }
 
-func (d *Document) draft(s *scope, size string) (*model.Garment, []model.Diagnostic) {
+func (d *Document) wearer(name string, body map[string]float64, change func(*model.Garment)) (*model.Garment, []model.Diagnostic) {
+	s := &scope{faults: &faults{}, unit: d.unit, graded: d.sizes != nil, who: name, body: maps.Clone(body)}
+	return d.draft(s, name, change, func(change func(*model.Garment)) *model.Garment {
+		again, _ := d.wearer(name, body, change)
+		return again
+	})
+}
+
+// draft builds a garment; change, where there is one, is made before the
+// alterations are. Anew builds the same garment again.
+func (d *Document) draft(s *scope, size string, change func(*model.Garment), anew func(func(*model.Garment)) *model.Garment) (*model.Garment, []model.Diagnostic) {
 	head := d.root.first("garment")
 	b := &drafter{scope: s, doc: d, g: &model.Garment{
 		File: d.file, Name: d.name, Title: d.title, Place: place(head.header), Unit: d.unit,
@@ -103,9 +120,13 @@ func (d *Document) draft(s *scope, size string) (*model.Garment, []model.Diagnos
 	if diags := b.g.Net(); diags != nil {
 		return nil, append(s.sorted(), diags...)
 	}
+	if change != nil {
+		change(b.g)
+	}
 	if diags := b.g.Alter(); diags != nil {
 		return nil, append(s.sorted(), diags...)
 	}
+	b.g.Anew = anew
 	return b.g, s.sorted()
 }
 

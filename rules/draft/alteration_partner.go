@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/rules"
@@ -22,60 +23,109 @@ var AlterationPartner = rules.Rule{
 	Family:   "draft",
 	Severity: rules.Warning,
 	Doc: rules.Doc{
-		Title: "An alteration of one edge is answered on the edge it is sewn to, and on the other layer",
-		Why: "A seam is taken in on the front and forgotten on the back, or on the shell and not on the lining. It can still be sewn, and the " +
-			"garment hangs to one side, or strains where one layer is smaller than the other was meant to be.",
+		Title: "An alteration of one edge is answered on the edge it is sewn to, and on the edge that lies along it on another layer",
+		Why: "A seam is taken in on the front and forgotten on the back, or on the shell and not on the lining, or on the lining by less. It can still be " +
+			"sewn, and the garment hangs to one side, or strains where one layer is smaller than the other was meant to be.",
 		How: "For each edge that an alteration re-drew, look which edges are sewn to it, closed to it or shared with it along any part. Each of " +
 			"them must have been re-drawn by some alteration as well. The two halves of a mirrored pair are one edge, and paper cannot be " +
-			"re-drawn. Where the two sides now differ by more than the limits below, seam-walk, closure-edges or shared-edge reports it instead. " +
-			"By how much each of them was altered is not compared.",
-		Fix: "Name the other edge in the alteration too. Where only the one was meant, waive this finding with the reason.",
+			"re-drawn. Then look which edge lies along it on each piece nested with its own: the one of the same name, or else the one that follows it as " +
+			"both were drafted. At each level that both come to, all alterations together must take both in by as much. Where they do not, and " +
+			"the room between the pieces is still what the nest asks for, it is only a note: a lining may be taken in less on purpose. " +
+			"All that an alteration leaves unanswered is one finding. The garment is then drafted once more with the other edges altered alike: what " +
+			"other rules find no longer then came of the alteration. It is told as notes of this finding, which is as grave as they are. Where seam-walk, " +
+			"closure-edges or shared-edge finds the sides to differ all the same, it is left to them.",
+		Fix: "Name the other edge in the alteration too, or give it the same amounts. Where only the one was meant, waive this finding with the " +
+			"reason; what came of it is then told by itself.",
 		Bad: alterationPartnerBad, Good: alterationPartnerGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides of a seam or closure that differ by more than this are left to seam-walk and closure-edges", Source: "1/16 inch, 10 Patternwork Skills, Threads 200, 2018/19, as in seam-walk"},
 		{Name: "share", Value: 1, Unit: rules.Millimetres, Text: "edges of a share that differ by more than this are left to shared-edge", Source: "common practice, no source"},
+		{Name: "amount", Value: 0.5, Unit: rules.Millimetres, Text: "how much more one of two nested edges may be taken in than the other", Source: "common practice, no source: the width of a pencil line"},
+		{Name: "clearance", Value: 0.5, Unit: rules.Millimetres, Text: "how far past its clearance the room in a nest still counts as kept, as in inner-within-outer", Source: "common practice, no source"},
+		{Name: "near", Value: 25, Unit: rules.Millimetres, Text: "how far apart nested edges lie at most that answer each other without bearing one name", Source: "common practice, no source"},
 	},
 	Each: rules.Alterations(alterationPartner),
 }
 
 func alterationPartner(p *rules.Pass, a *model.Alteration) {
 	p.NothingHere()
+	u := &unanswered{Pass: p, by: a}
 	for _, e := range a.Edges {
 		if by := p.Garment.AlteredBy(e); len(by) == 0 || by[0] != a {
 			continue // left as it was drafted, or looked at with the first alteration of it
 		}
 		for _, l := range p.Garment.LaidOn(e) {
 			if l.Other.Drawn() {
-				answered(p, a, l)
+				u.laidOn(l)
 			}
 		}
+	}
+	for _, e := range a.Edges {
+		for _, n := range p.Garment.NestedWith(e, p.Limit("near")) {
+			u.nested(n)
+		}
+	}
+	u.tell()
+}
+
+// unanswered is an alteration with the edges that do not answer it.
+type unanswered struct {
+	*rules.Pass
+	by   *model.Alteration
+	open []partner
+}
+
+// partner is an edge that does not answer an altered one.
+type partner struct {
+	edge, other *model.Edge
+	how         string             // what the other edge is to the first
+	difference  string             // what became of the two sides' lengths
+	apart       []model.TakenApart // nested edges: where they were not taken in alike
+	room        bool               // of a nest whose room is kept
+	elsewhere   bool               // another rule finds it
+}
+
+// add takes down a partner, each edge once.
+func (u *unanswered) add(o partner) {
+	if !slices.ContainsFunc(u.open, func(was partner) bool { return was.other == o.other }) {
+		u.open = append(u.open, o)
 	}
 }
 
-// answered judges one edge that is laid on an altered one.
-func answered(p *rules.Pass, a *model.Alteration, l model.LaidOn) {
-	say := rules.Say{Key: l.Edge.Address() + " on " + l.Other.Address() + " by " + l.By().Address()}
-	switch {
-	case len(p.Garment.AlteredBy(l.Other)) > 0:
-		p.Good(say)
-	case reportedElsewhere(p, l):
-	default:
-		say.Message = func() string {
-			how := "is sewn to"
-			if l.Share != nil {
-				how = "shares its line with"
-			}
-			return fmt.Sprintf("%s re-drew %s, and nothing re-drew %s, which %s by %s%s. Alter both, or accept this with the reason.",
-				a.Address(), l.Edge.Address(), l.Other.Address(), "it "+how, l.By().Address(), difference(p, l))
-		}
-		say.Related = []rules.Related{
-			{Message: l.Edge.Address() + " was re-drawn", Place: l.Edge.Place},
-			{Message: l.Other.Address() + " is as it was drafted", Place: l.Other.Place},
-		}
-		say.Mend = &rules.Mend{Title: fmt.Sprintf("name %s in %s as well", l.Other.Address(), a.Address())}
-		p.Fault(say)
+// laidOn judges one edge that is laid on an altered one.
+func (u *unanswered) laidOn(l model.LaidOn) {
+	if len(u.Garment.AlteredBy(l.Other)) > 0 {
+		u.Good(rules.Say{Key: l.Edge.Address() + " on " + l.Other.Address() + " by " + l.By().Address()})
+		return
 	}
+	how := "it is sewn to"
+	if l.Share != nil {
+		how = "it shares its line with"
+	}
+	u.add(partner{edge: l.Edge, other: l.Other, how: "which " + how + " by " + l.By().Address(), difference: difference(u.Pass, l),
+		elsewhere: reportedElsewhere(u.Pass, l)})
+}
+
+// nested judges an edge that lies along an altered one on another layer. A pair is
+// looked at with the first alteration that names one of the two and not the other.
+func (u *unanswered) nested(n model.Nested) {
+	ofOne := slices.IndexFunc(u.Garment.Alterations, func(a *model.Alteration) bool {
+		return slices.Contains(a.Edges, n.Edge) != slices.Contains(a.Edges, n.Other)
+	})
+	if ofOne < 0 || u.Garment.Alterations[ofOne] != u.by || !slices.Contains(u.by.Edges, n.Edge) {
+		return
+	}
+	apart := n.TakenApart(u.Garment, u.Limit("amount"))
+	if len(apart) == 0 {
+		u.Good(rules.Say{Key: n.Edge.Address() + " on " + n.Other.Address() + " by " + n.Nest.Address()})
+		return
+	}
+	lies := "which lies under it in "
+	if n.Nest.Outer.Has(n.Other.Piece) {
+		lies = "which lies over it in "
+	}
+	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Nest.Address(), apart: apart, room: n.Nest.RoomKept(u.Garment, u.Limit("clearance"))})
 }
 
 // reportedElsewhere reports whether another rule finds the sides to differ.

@@ -25,7 +25,8 @@ var OutlineClosed = rules.Rule{
 		Why: "Where an edge does not start at the end of the one before it, one of the two was moved and the other was not. A length, a corner or " +
 			"a width of the piece is wrong, and it cannot be cut as drawn.",
 		How: "Go round the piece in drawing order and measure from the end of each edge to the start of the next, and from the last to the first. " +
-			"A paper piece has no outline.",
+			"A paper piece has no outline. Then each of the two ends is brought to the other, and all else looked at again: what is found no " +
+			"longer came of the gap and is told as a note of it, and what is found all the same is told by itself.",
 		Fix: "Give both edges the same point at that corner. A point with a name keeps them together.",
 		Bad: outlineClosedBad, Good: outlineClosedGood, Since: "0.1",
 	},
@@ -57,6 +58,42 @@ func outlineClosed(p *rules.Pass, piece *model.Piece) {
 					c.After.Address(), unit.Bare(c.Start.X), unit.Bare(c.Start.Y), p.Show(c.Gap), c.Before.Address(), unit.Bare(c.End.X), unit.Bare(c.End.Y))
 			},
 			Related: []rules.Related{{Message: "the edge before it", Place: c.Before.Place}},
+			Cures:   closings(c),
 		})
 	}
+}
+
+// closings are the ways to close a gap: to bring the one end to the other, or the
+// other to the one, its handle going along or staying where it is.
+func closings(c model.Corner) []rules.Cure {
+	at := c.Before.Index
+	piece := c.Before.Piece.Address()
+	corner := func(g *model.Garment) (before, after *model.Edge) {
+		for _, p := range g.Pieces() {
+			if p.Address() == piece {
+				before = p.Edges[at]
+				return before, before.Neighbour(true)
+			}
+		}
+		return nil, nil
+	}
+	var out []rules.Cure
+	for _, handle := range []bool{false, true} {
+		out = append(out, rules.Cure{
+			Title: fmt.Sprintf("end %s where %s starts; all that is told of it here is put right with that", c.Before.Address(), c.After.Address()),
+			Make: func(g *model.Garment) {
+				if before, after := corner(g); before != nil {
+					before.EndAt(after.Path.Start(), handle)
+				}
+			},
+		}, rules.Cure{
+			Title: fmt.Sprintf("start %s where %s ends; all that is told of it here is put right with that", c.After.Address(), c.Before.Address()),
+			Make: func(g *model.Garment) {
+				if before, after := corner(g); before != nil {
+					after.StartAt(before.Path.End(), handle)
+				}
+			},
+		})
+	}
+	return out
 }

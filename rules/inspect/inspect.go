@@ -202,7 +202,7 @@ func (in *Inspector) document(ctx context.Context, r *Report, doc *spec.Document
 		if o.NoRules {
 			return
 		}
-		l.outcomes = h.engine.Check(l.garment, settings)
+		l.outcomes = h.engine.Trace(l.garment, settings)
 		inTable(o.Wearers, n, l.garment, l.outcomes)
 		l.said = asking.Look(n, l.garment, func(rule string) rules.Severity { return settings.InForce(rule).Severity })
 	}
@@ -246,6 +246,7 @@ func (in *Inspector) document(ctx context.Context, r *Report, doc *spec.Document
 	}
 	r.Result = gathering.Result()
 	h.engine.Waivers(&r.Result, first, settings, o.Today, partial || !complete)
+	r.Result.Fold()
 	if o.Lean {
 		r.Models = nil
 	}

@@ -79,10 +79,13 @@ func (e Entry) worse(f rules.Finding) bool {
 
 // Apply moves the known findings of one garment from those in force to those
 // accepted. One that is worse than it was stays, with a pointer to what is
-// known; so does one of a rule whose findings cannot be accepted.
+// known; so does one of a rule whose findings cannot be accepted. What follows
+// from a known finding is looked up by itself.
 func (k *File) Apply(file string, r *rules.Result, g model.Unit) {
 	var left []rules.Finding
-	for _, f := range r.Findings {
+	findings := slices.Clone(r.Findings)
+	for i := 0; i < len(findings); i++ {
+		f := findings[i]
 		e, ok := k.entries[key{file, f.Rule.Name, f.Subject, f.Key}]
 		switch {
 		case !ok || f.Rule.Firm != "":
@@ -91,11 +94,14 @@ func (k *File) Apply(file string, r *rules.Result, g model.Unit) {
 		default:
 			f.Status = rules.Waived
 			f.Waiver = &model.Waiver{Rule: f.Rule.Name, At: f.Subject, Reason: "known, and no worse than it was", Place: k.place(e)}
+			findings = append(findings, f.Follow...)
+			f.Follow = nil
 			r.Waived = append(r.Waived, f)
 			continue
 		}
 		left = append(left, f)
 	}
+	slices.SortStableFunc(left, func(a, b rules.Finding) int { return a.Place.Compare(b.Place) })
 	r.Findings = left
 }
 
@@ -139,8 +145,13 @@ func (k *File) Update(checked []Checked, add bool, exists func(file string) bool
 	looked := map[string]bool{}
 	for _, c := range checked {
 		looked[c.File] = c.Complete
-		for _, f := range c.Findings {
+		for _, f := range withFollowing(c.Findings) {
 			if f.Rule.Firm != "" {
+				for _, o := range f.Follow { // what was known of them is kept; new of them is not known for good
+					if old, known := k.entries[key{c.File, o.Rule.Name, o.Subject, o.Key}]; known {
+						out.entries[old.key()] = old
+					}
+				}
 				continue
 			}
 			fresh := Entry{File: c.File, Rule: f.Rule.Name, At: f.Subject, Key: f.Key, Off: value(f)}
@@ -177,6 +188,18 @@ func (k *File) Update(checked []Checked, add bool, exists func(file string) bool
 		change.Gone++
 	}
 	return out, change
+}
+
+// withFollowing are findings and all that follows from them: each is known by
+// itself, so that what comes of a known finding later is told.
+func withFollowing(list []rules.Finding) []rules.Finding {
+	out := slices.Clone(list)
+	for _, f := range list {
+		if f.Rule.Firm == "" {
+			out = append(out, f.Follow...)
+		}
+	}
+	return out
 }
 
 // Entries are in the order in which they are written.

@@ -1,0 +1,181 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+
+	"understitch/model"
+)
+
+// Cure is a way to put right what a finding is about. It is tried on the garment
+// built anew, to see what else is put right with it.
+type Cure struct {
+	Title string // what the cutter does: "end shell.front.hem where shell.front.centre starts"
+	// Make changes the garment as it was drafted, before its alterations are made.
+	Make func(g *model.Garment)
+}
+
+// Trace judges one garment in one size as Check does, and finds out which of the
+// findings follow from another. A rule that knows how its finding is put right
+// says so by Say.Cures; each of them is made on the garment built anew, and the
+// rules look again. What is then no longer found follows from that finding, and
+// Fold tells it there. What is found all the same is a fault of its own, though
+// it may lie in the very same edge.
+func (e *Engine) Trace(g *model.Garment, s *Settings) []Outcome {
+	t := &trace{Engine: e, garment: g, settings: s, out: e.all(g, s)}
+	for _, firm := range []bool{true, false} { // on what is firm all else rests
+		for i := range t.out {
+			if o := &t.out[i]; o.Status == Found && len(o.cures) > 0 && (o.Rule.Firm != "") == firm {
+				t.follow(o)
+			}
+		}
+	}
+	return told(t.out)
+}
+
+// told leaves out what is only told where something follows from it.
+func told(out []Outcome) []Outcome {
+	return slices.DeleteFunc(out, func(o Outcome) bool { return o.only })
+}
+
+// trace is a garment while it is found out what follows from what.
+type trace struct {
+	*Engine
+	garment  *model.Garment
+	settings *Settings
+	out      []Outcome
+	made     []Cure // those found so far, which stay made
+	tried    int    // how many findings were tried
+}
+
+// mostTried is how many findings of a garment are put right to see what follows
+// from them: a drawing with more faults is looked at again anyway, and each takes
+// as long as the garment itself, several times.
+const mostTried = 8
+
+// follow tries the cures of one finding and marks what is put right by the one
+// that puts most right.
+func (t *trace) follow(root *Outcome) {
+	if root.because != (gatherKey{}) || t.garment.Anew == nil {
+		return
+	}
+	open := 0
+	for i := range t.out {
+		if t.follows(&t.out[i], root) {
+			open++
+		}
+	}
+	if open == 0 {
+		return
+	}
+	if t.tried++; t.tried > mostTried {
+		return
+	}
+	var best []*Outcome
+	var by Cure
+	most := 0 // findings less, all told
+	if root.Rule.Firm != "" {
+		most = -1 // what it hid may come to light by it
+	}
+	for _, c := range root.cures {
+		gone, fresh := t.cured(root, c)
+		if n := len(gone) - fresh; len(gone) > 0 && n > most {
+			most, best, by = n, gone, c
+		}
+		if most == open {
+			break
+		}
+	}
+	for _, o := range best {
+		o.because = root.key()
+	}
+	if best == nil {
+		return
+	}
+	t.made = append(t.made, by)
+	root.only = false
+	if root.Mend == nil && by.Title != "" {
+		root.Mend = &Mend{Title: by.Title}
+	}
+}
+
+// follows reports whether an outcome may be found to follow from a root.
+func (t *trace) follows(o, root *Outcome) bool {
+	return o != root && o.Status == Found && !o.only && o.because == (gatherKey{}) && o.Rule.Firm == ""
+}
+
+// cured makes a cure, with those that were made before, and gives the findings
+// that are gone by it, and how many are there that were not.
+func (t *trace) cured(root *Outcome, c Cure) (gone []*Outcome, fresh int) {
+	g := t.garment.Anew(func(g *model.Garment) {
+		for _, m := range t.made {
+			m.Make(g)
+		}
+		c.Make(g)
+	})
+	if g == nil {
+		return nil, 0
+	}
+	left := map[gatherKey]bool{} // what is found still, or cannot be looked at
+	for _, o := range t.all(g, t.settings) {
+		if o.Status == Found && !o.only || o.Status == NotPossible {
+			left[o.key()] = true
+		}
+	}
+	if left[root.key()] {
+		return nil, 0
+	}
+	was := map[gatherKey]bool{}
+	for _, o := range t.out {
+		if o.Status == Found || o.Status == NotPossible {
+			was[o.key()] = true
+		}
+	}
+	moved := map[gatherKey]bool{} // things at which a rule now finds something else
+	for k := range left {
+		if !was[k] {
+			fresh++
+			k.key = ""
+			moved[k] = true
+		}
+	}
+	for i := range t.out {
+		o := &t.out[i]
+		thing := o.key()
+		thing.key = ""
+		if t.follows(o, root) && !left[o.key()] && !moved[thing] {
+			gone = append(gone, o)
+		}
+	}
+	return gone, fresh
+}
+
+// key is what makes outcomes at several sizes the same check.
+func (o *Outcome) key() gatherKey { return gatherKey{o.Rule, o.Subject, o.Key} }
+
+// Fold tells what follows from a finding in force as notes of that finding, which
+// is then as grave as the gravest of them. It comes last: what follows from a
+// finding that was accepted is not accepted with it.
+func (r *Result) Fold() {
+	at := map[gatherKey]int{}
+	for i := range r.Findings {
+		at[r.Findings[i].key()] = i
+	}
+	follows := func(f Finding) (root int, ok bool) {
+		root, ok = at[f.because]
+		return root, ok && f.because != (gatherKey{})
+	}
+	for _, f := range r.Findings {
+		if i, ok := follows(f); ok {
+			r.Findings[i].takeIn(f)
+		}
+	}
+	r.Findings = slices.DeleteFunc(r.Findings, func(f Finding) bool { _, ok := follows(f); return ok })
+}
+
+// takeIn makes another finding a note of this one.
+func (f *Finding) takeIn(other Finding) {
+	f.Follow = append(f.Follow, other)
+	f.Severity = max(f.Severity, other.Severity)
+	f.Related = append(slices.Clip(f.Related), Related{fmt.Sprintf("from this comes, by %s: %s", other.Rule.Name, other.Message), other.Place})
+}
