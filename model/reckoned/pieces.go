@@ -204,7 +204,19 @@ func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *mo
 			l.Girth(depth+1, side.sign, g, side.layer, r.Level)
 			continue
 		}
-		l.Add(depth+1, side.sign*side.round, "%s%s, the widths at the %s level of all its pieces that nests name", less(side.sign), side.layer.Address(), r.Level.Name)
+		for _, n := range g.NestsAt(outer, inner, r.Level) {
+			if g.HangFrom(n.Outer, r.Level) && g.HangFrom(n.Inner, r.Level) {
+				continue // at a waist seam the pieces above are measured
+			}
+			pieces := n.Outer
+			if side.sign < 0 {
+				pieces = n.Inner
+			}
+			for _, p := range pieces {
+				l.round(depth+2, p, r.Level)
+			}
+		}
+		l.Sum(depth+1, side.sign*side.round, "%s%s at the %s level, all its pieces that nests name", less(side.sign), side.layer.Address(), r.Level.Name)
 	}
 	l.Sum(depth, sign*r.Room(), "%sthe room at the %s level", less(sign), r.Level.Name)
 }

@@ -134,6 +134,7 @@ func place(p *rules.Pass, a model.DartAnswer) bool {
 		shift = a.Lower
 	}
 	say := answerSay(a, "place")
+	say.Account = shiftAccount(p, a, shift, where(a, shift == a.Lower))
 	say.Message = func() string {
 		return fmt.Sprintf("%s lies %s %s, which it answers; no more than %s is meant%s. Move the one or the other.",
 			a.Inner.Address(), whereTo(p, a), a.Outer.Address(), p.Show(p.Limit("place")), besides(p, shift, "the pieces"))
@@ -205,6 +206,7 @@ func points(p *rules.Pass, a model.DartAnswer) {
 				return fmt.Sprintf("%s points %s aside of %s, which it answers; no more than %s is meant. Draw both to one point.",
 					a.Inner.Address(), p.Show(point.Lean.By), a.Outer.Address(), p.Show(p.Limit("point")))
 			}
+			say.Account = shiftAccount(p, a, point.Lean, "aside of the outer's middle line, the point")
 			within(p, point.Lean, "point", say)
 			continue
 		}
@@ -219,6 +221,7 @@ func points(p *rules.Pass, a model.DartAnswer) {
 				point.Name, a.Outer.Address(), p.Show(p.Limit("point")), besides(p, point.Longer, "the darts"))
 		}
 		say.Mend = &rules.Mend{Title: fmt.Sprintf("%s %s by %s, or %s %s by as much", mend, a.Inner.Address(), by, other, a.Outer.Address())}
+		say.Account = shiftAccount(p, a, point.Longer, "from the middle of its widest place to the "+point.Name+", the length")
 		within(p, point.Longer, "point", say)
 	}
 }

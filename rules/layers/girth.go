@@ -98,6 +98,7 @@ func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, ou
 		return
 	}
 	more := innerGirth - outerGirth
+	say.Account = moreRound(p, inner, outer, level, more)
 	say.Message = func() string {
 		return fmt.Sprintf("%s measures %s more round at the %s level than %s, which lies over it (%s against %s); no more than %s is allowed. "+
 			"Take %s in or let %s out, or state in a nest how much larger it is meant to be.", inner.Address(), p.Show(more), level.Name,

@@ -54,7 +54,7 @@ func hemDrop(p *rules.Pass, n *model.Nest) {
 		return
 	}
 	least := slices.MinFunc(drops, func(a, b model.HemDrop) int { return cmp.Compare(a.Drop, b.Drop) })
-	say := rules.Say{Place: least.Inner.Place, Related: []rules.Related{
+	say := rules.Say{Place: least.Inner.Place, Account: hemAccount(least), Related: []rules.Related{
 		{Message: least.Outer.Address() + " runs down to the outer hem", Place: least.Outer.Place},
 	}}
 	for _, d := range drops {

@@ -103,7 +103,7 @@ func (n *nesting) notReached() (any bool) {
 // level judges the clearance at one level, and gives how far it falls short.
 func (n *nesting) level(l *model.Level) float64 {
 	nest, allowed := n.nest, n.nest.Allowed(l)
-	say := rules.Say{Key: l.Name, Place: nest.AllowedAt(l), Related: n.pieces()}
+	say := rules.Say{Key: l.Name, Place: nest.AllowedAt(l), Account: clearanceAccount(n.Garment, nest, l), Related: n.pieces()}
 	clearance, err := nest.ClearanceAt(l)
 	if err != nil {
 		n.Cannot(err, say)

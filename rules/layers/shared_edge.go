@@ -104,7 +104,7 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 func (s *sharing) length(parts []model.SharedPart) {
 	off := math.Abs(s.longer)
 	s.lengthFault = off > s.Limit("length")
-	say := rules.Say{Key: "length", Place: s.share.Inner[0].Place, Related: s.edges()}
+	say := rules.Say{Key: "length", Place: s.share.Inner[0].Place, Account: s.lengthAccount(), Related: s.edges()}
 	odd := slices.DeleteFunc(parts, func(part model.SharedPart) bool {
 		a, b := part.Lengths()
 		return math.Abs(a-b) <= s.Limit("length")
@@ -156,7 +156,8 @@ func (s *sharing) meeting(pair model.CrossingPair) {
 	off := math.Abs(model.Misplaced(pair.Off(), s.longer))
 	s.joinFault[pair] = off > s.Limit("length")
 	outer, inner := s.outer.Runs[pair.A.Run], s.inner.Runs[pair.B.Run]
-	say := rules.Say{Key: "join " + outer.Edge.Address(), Place: s.innerPlace(inner.Edge)}
+	say := rules.Say{Key: "join " + outer.Edge.Address(), Place: s.innerPlace(inner.Edge),
+		Account: s.placeAccount(outer.Edge.Address(), pair.A.At, inner.Edge.Address(), pair.B.At)}
 	say.Related = []rules.Related{{Message: outer.Edge.Address() + " begins here", Place: outer.Edge.Place}}
 	say.Message = func() string {
 		return fmt.Sprintf("the pieces do not meet at one place along %s: %s begins %s along, %s %s along, %s off; no more than %s is allowed. "+

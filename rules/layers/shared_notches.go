@@ -50,6 +50,7 @@ func (s *sharing) notch(pair model.NotchPair, pairs []model.NotchPair) {
 		Key: "notch " + pair.A.Notch.Address(), Place: moved.Notch.Given,
 		Related: []rules.Related{{Message: fmt.Sprintf("%s lies %s along %s", kept.Notch.Address(), s.Show(kept.At), s.share.Address()), Place: kept.Notch.Given}},
 		Mend:    s.moved(moved.Notch, edge, at),
+		Account: s.placeAccount(pair.A.Notch.Address(), pair.A.At, pair.B.Notch.Address(), pair.B.At),
 	}
 	say.Message = func() string {
 		return fmt.Sprintf("%s lies %s along %s, and %s, which it is laid on, %s: %s off; no more than %s is allowed. "+

@@ -49,6 +49,7 @@ func (s *sharing) shape(part model.SharedPart) bool {
 		s.Cannot(err, say)
 		return true // a corner between drawn edges can still be judged
 	}
+	say.Account = s.shapeAccount(part, bound.High)
 	if bound.High > s.Limit("shape") {
 		s.parts(part, bound, &say)
 	}
@@ -180,6 +181,7 @@ func (s *sharing) angles(outer, inner float64, say rules.Say, atOuter, atInner s
 		return
 	}
 	off := math.Abs(outer - inner)
+	say.Account = anglesAccount(outer, atOuter, inner, atInner)
 	say.Message = func() string {
 		return fmt.Sprintf("the corners of %s differ by %s: %s where %s, %s where %s; no more than %s is allowed. "+
 			"Draw the edges that run into it alike on both layers.", s.share.Address(), degrees(off),

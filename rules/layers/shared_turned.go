@@ -24,7 +24,7 @@ func turned(p *rules.Pass, share *model.Share, outer, inner *model.Walk, by stri
 	}
 	a, b := outer.Runs[0].Edge, inner.Runs[0].Edge
 	p.AtMost(most, "shape", rules.Say{
-		Key: "turned", Place: share.Inner[0].Place,
+		Key: "turned", Place: share.Inner[0].Place, Account: turnedAccount(share, most),
 		Related: []rules.Related{
 			{Message: a.Address() + " is drawn here", Place: a.Place},
 			{Message: b.Address() + " is drawn here", Place: b.Place},

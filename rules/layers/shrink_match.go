@@ -88,6 +88,7 @@ func judgeShrink(p *rules.Pass, outer, inner *model.Layer) {
 			"Wash fabric.%s before it is cut, or choose cloths that agree.", worst.Thing.Address(), more.Address(), percents(a), less.Address(), percents(b),
 			model.Decimal(most, 1), model.Decimal(p.Limit("apart"), 1), more.Fabric.Name)
 	}
+	say.Account = shrinkAccount(worst, outer, inner, most)
 	p.AtMost(most, "apart", say)
 }
 

@@ -60,6 +60,7 @@ func stretch(p *rules.Pass, l *model.Layer) {
 		case reach < level.Body:
 			short = append(short, reaching{level, round, reach})
 		default:
+			say.Account = reachAccount(p, l, level, reach)
 			p.AtLeast(reach, level.Body, say)
 		}
 	}
@@ -94,7 +95,7 @@ func (r reaching) lacks() float64 { return r.level.Body - r.reach }
 func judgeStretch(p *rules.Pass, l *model.Layer, worst reaching, others []reaching) {
 	level, round, reach := worst.level, worst.round, worst.reach
 	say := rules.Say{
-		Key: "reach", Place: l.Place,
+		Key: "reach", Place: l.Place, Account: reachAccount(p, l, level, reach),
 		Related: []rules.Related{
 			{Message: "the level " + level.Name, Place: level.Place},
 			{Message: "the cloth, fabric." + l.Fabric.Name, Place: l.Fabric.Place},

@@ -118,6 +118,7 @@ func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower mod
 		return 0
 	}
 	off := meant.Beyond(lower.Room() - upper.Room())
+	say.Account = fallAccount(g, outer, inner, upper, lower, meant)
 	darts := unlikeBetween(p, &say, outer, inner, upper.Level, lower.Level, off)
 	say.Message = func() string {
 		more, less := inner, outer

@@ -91,7 +91,8 @@ func judgeTurn(p *rules.Pass, level *model.Level, outer, inner *model.Layer, out
 	apart := (outer.Fabric.Thickness + inner.Fabric.Thickness) / 2
 	room, needed := outerGirth-innerGirth, turn(apart)
 	p.Within(room, model.AnyFrom(needed), "short", rules.Say{
-		Key: inner.Name + " in " + outer.Name, Place: inner.Place,
+		Account: turnAccount(p, outer, inner, level, room, needed),
+		Key:     inner.Name + " in " + outer.Name, Place: inner.Place,
 		Related: []rules.Related{
 			{Message: "the layer over it, " + outer.Address(), Place: outer.Place},
 			{Message: "the level " + level.Name, Place: level.Place},

@@ -1,0 +1,176 @@
+package layers
+
+import (
+	"fmt"
+	"math"
+
+	"understitch/model"
+	"understitch/model/reckoned"
+	"understitch/rules"
+)
+
+// shiftAccount tells how far something of an inner dart lies from that of the outer.
+func shiftAccount(p *rules.Pass, a model.DartAnswer, s model.DartShift, what string) rules.Account {
+	return func(l *reckoned.Lines) {
+		if s.Meant.Low != 0 || s.Meant.High != 0 {
+			l.Say(1, "the pieces and the darts differ by %s there in any case", p.Garment.ShowRange(s.Meant))
+		}
+		l.Differ(rules.Millimetres, 0, s.Inner, what+" of "+a.Inner.Address(), s.Outer, what+" of "+a.Outer.Address())
+	}
+}
+
+// where is what the place of a dart is told by.
+func where(a model.DartAnswer, lower bool) string {
+	switch {
+	case a.Outer.On != nil:
+		return "along the edge, darts closed, the middle of the mouth"
+	case lower:
+		return "down the sheet, the widest place"
+	}
+	return "across the sheet, the widest place"
+}
+
+// moreRound tells how much more one layer measures round at a level than another.
+func moreRound(p *rules.Pass, more, less *model.Layer, level *model.Level, by float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Girth(1, 1, p.Garment, more, level)
+		l.Girth(1, -1, p.Garment, less, level)
+		l.Sum(0, by, "is how much more %s measures round than %s", more.Address(), less.Address())
+	}
+}
+
+func turnAccount(p *rules.Pass, outer, inner *model.Layer, level *model.Level, room, needed float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(1, outer.Fabric.Thickness, "the thickness of fabric.%s", outer.Fabric.Name)
+		l.Beside(1, inner.Fabric.Thickness, "the thickness of fabric.%s", inner.Fabric.Name)
+		l.Beside(0, needed, "half of both together, twice 3.14 times, which is needed to go round")
+		moreRound(p, outer, inner, level, room)(l)
+	}
+}
+
+func fallAccount(g *model.Garment, outer, inner *model.Layer, upper, lower model.RoomAt, meant model.Range) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Room(2, 1, g, outer, inner, lower)
+		l.Room(2, -1, g, outer, inner, upper)
+		change := lower.Room() - upper.Room()
+		l.Sum(1, change, "is how much more room there is at the %s level than at the %s level", lower.Level.Name, upper.Level.Name)
+		l.Off(0, change, meant, g.ShowRange(meant))
+	}
+}
+
+func hemAccount(d model.HemDrop) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Add(1, d.OuterDown, "%s down to the hem, %s", d.Outer.Address(), d.From)
+		l.Add(1, -d.InnerDown, "less %s down to the hem", d.Inner.Address())
+		l.Sum(0, d.Drop, "is how far the inner hem ends above the outer")
+	}
+}
+
+func reachAccount(p *rules.Pass, layer *model.Layer, level *model.Level, reach float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(0, level.Body, "the body there")
+		l.Girth(1, 1, p.Garment, layer, level)
+		l.BesideIn(rules.Percent, 1, layer.Fabric.StretchAcross, "is what fabric.%s stretches by across", layer.Fabric.Name)
+		l.Result(0, reach, "is the girth stretched by that")
+	}
+}
+
+func shrinkAccount(worst model.Shrinks, outer, inner *model.Layer, most float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		exact := worst.Outer.Low == worst.Outer.High && worst.Inner.Low == worst.Inner.High
+		for _, layer := range []*model.Layer{outer, inner} {
+			f := layer.Fabric
+			if f == nil {
+				continue
+			}
+			if f.Washed {
+				l.Say(2, "fabric.%s is washed before it is cut and shrinks no more", f.Name)
+				continue
+			}
+			l.BesideIn(rules.Percent, 2, f.ShrinkAlong, "is what fabric.%s shrinks by along the grain", f.Name)
+			l.BesideIn(rules.Percent, 2, f.ShrinkAcross, "across it")
+		}
+		along := func(layer *model.Layer) string {
+			return fmt.Sprintf("%s along %s, as it lies to the grain", layer.Address(), worst.Thing.Address())
+		}
+		if exact {
+			l.Differ(rules.Percent, 0, worst.Outer.Low, along(outer), worst.Inner.Low, along(inner))
+			return
+		}
+		l.Say(1, "%s: %s", along(outer), percents(worst.Outer))
+		l.Say(1, "%s: %s", along(inner), percents(worst.Inner))
+		l.ResultIn(rules.Percent, 0, most, "is the most by which they can differ")
+	}
+}
+
+// lengthAccount lays both sides of a share open.
+func (s *sharing) lengthAccount() rules.Account {
+	return func(l *reckoned.Lines) {
+		_, _, way, _ := s.Garment.ShareWalks(s.share)
+		l.Sides(0, s.outer, s.inner, model.SideText(s.share.Outer), model.SideText(s.share.Inner), way)
+	}
+}
+
+// placeAccount tells how far a place along the outer side lies from one along the
+// inner.
+func (s *sharing) placeAccount(outer string, a float64, inner string, b float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Misplaced(s.Garment, a, outer+" along the share, darts closed", b, inner+" along its own side", s.longer)
+	}
+}
+
+func (s *sharing) shapeAccount(part model.SharedPart, apart float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		a, b := part.Lengths()
+		l.Beside(1, a, "%s", s.partText(s.outer, part.FirstA, part.LastA))
+		l.Beside(1, b, "%s", s.partText(s.inner, part.FirstB, part.LastB))
+		l.Result(0, apart, "is the most that two places equally far along can stand apart, one laid on the other as closely as can be")
+	}
+}
+
+func anglesAccount(outer float64, atOuter string, inner float64, atInner string) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Differ(rules.Degrees, 0, outer, "the corner where "+atOuter, inner, "the corner where "+atInner)
+	}
+}
+
+func turnedAccount(share *model.Share, most float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Say(1, "%s laid on %s as it will be sewn", model.SideText(share.Inner), model.SideText(share.Outer))
+		l.Result(0, most, "is the most that two places equally far along can stand apart, one laid on the other as closely as can be")
+	}
+}
+
+// clearanceAccount lays the widths of a nest at a level open.
+func clearanceAccount(g *model.Garment, nest *model.Nest, level *model.Level) rules.Account {
+	return func(l *reckoned.Lines) { l.Clearance(g, nest, level) }
+}
+
+// leastAccount lays open the place at which a nest's pieces come closest.
+func leastAccount(p *rules.Pass, nest *model.Nest, least model.Least, from string, down float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(0, down, "below %s they come closest", from)
+		outer, inner, err := nest.WidthsAtHeight(least.Y)
+		if err != nil {
+			l.Result(0, least.Low, "is the least clearance there")
+			return
+		}
+		as, bs := nest.Outer.Times(), nest.Inner.Times()
+		outer, inner = outer*as/math.Min(as, bs), inner*bs/math.Min(as, bs)
+		l.Add(1, outer, "%s across there, darts closed", nest.Outer.Address())
+		l.Add(1, -inner, "less %s", nest.Inner.Address())
+		l.Add(1, least.Low-(outer-inner), "for what may be less near by: the search stops at a hundredth of a millimetre")
+		l.Sum(0, least.Low, "is the least clearance")
+	}
+}
+
+// outsideAccount tells how far an inner piece stands out of its outer one, and what
+// of that is meant.
+func outsideAccount(nest *model.Nest, low, darts, doubt, outside float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(1, math.Max(0, -low), "it may be wider by what its nest says")
+		l.Beside(1, darts, "more its darts take out than the outer's, which stands out until they are closed")
+		l.Beside(1, doubt, "is to be doubted in how they are laid together")
+		l.Result(0, outside, "is how far %s stands out of %s, laid on it", nest.Inner.Address(), nest.Outer.Address())
+	}
+}
