@@ -26,7 +26,8 @@ var FoldStraight = rules.Rule{
 		Why: "Cloth folds along a straight line only. A curved edge laid to the fold loses or gains what lies beyond it. An edge that is not " +
 			"square to the fold makes a peak or a dip at the centre once the piece is opened out.",
 		How: "Lay a ruler from end to end of the fold: the figure is how far the line strays from it at most. Then the corner at each end is held " +
-			"against a set square. An edge that is nowhere near square, such as the neckline of a V, is taken as meant. A corner that is square " +
+			"against a set square. An edge that is nowhere near square is taken as meant where two layers have it so, where what it is sewn to answers it, as a " +
+			"skirt that comes up to a pointed bodice, and where it is a point by its looks and not hemmed, as the neckline of a V; else it is a note. A corner that is square " +
 			"on one of two layers which share the edge, and not on the other, is left to shared-edge.",
 		Nothing: "The piece is not on the fold.",
 		Fix:     "Draw the fold with line = [a, b]. Curve the neighbouring edge so that it leaves the fold at 90°.",
@@ -36,7 +37,8 @@ var FoldStraight = rules.Rule{
 		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far the fold may lie from the straight line between its ends", Source: "common practice, no source"},
 		{Name: "square", Value: 1, Unit: rules.Degrees, Text: "how far an edge may be from square to the fold", Source: "common practice, no source"},
 		{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a corner that is square on the other of two layers which share the edge, and differs by more than this, is left to shared-edge", Source: "common practice, no source"},
-		{Name: "near", Value: 10, Unit: rules.Degrees, Text: "an edge further than this from square to the fold is meant so", Source: "common practice, no source"},
+		{Name: "near", Value: 10, Unit: rules.Degrees, Text: "an edge further than this from square to the fold is no slip, and may be meant", Source: "common practice, no source"},
+		{Name: "point", Value: 20, Unit: rules.Degrees, Text: "an edge further than this from square, and not hemmed, is a point by its looks", Source: "common practice, no source; as seam-true has it where the halves of one edge meet at a centre"},
 	},
 	Each: rules.Pieces(foldStraight),
 }
@@ -79,18 +81,65 @@ func square(p *rules.Pass, fold, next *model.Edge, angle float64) {
 	case next == fold:
 	case !model.Known(angle):
 		p.Cannot(fmt.Errorf("the angle between %s and %s cannot be measured: the outline is not all drawn", fold.Address(), next.Address()), say)
-	case math.Abs(off) > p.Limit("near"):
 	case layersDiffer(p, fold, next, angle):
+	case math.Abs(off) > p.Limit("near"):
+		pointMeant(p, fold, next, angle, say)
 	default:
 		say.Message = func() string {
-			wrong := "dip"
-			if off < 0 {
-				wrong = "peak"
-			}
 			return fmt.Sprintf("%s meets the fold of %s at %s°, not square; opened out it makes a %s at the centre. Let it leave the fold at 90°, within %s°.",
-				next.Address(), fold.Piece.Address(), model.Decimal(angle, 1), wrong, model.Decimal(p.Limit("square"), 1))
+				next.Address(), fold.Piece.Address(), model.Decimal(angle, 1), peakOrDip(angle), model.Decimal(p.Limit("square"), 1))
 		}
 		say.Related = []rules.Related{{Message: "the fold", Place: fold.Place}}
 		p.AtMost(math.Abs(off), "square", say)
 	}
+}
+
+// peakOrDip is what an edge makes at the centre that meets the fold at an angle.
+func peakOrDip(angle float64) string {
+	if angle < 90 {
+		return "peak"
+	}
+	return "dip"
+}
+
+// pointMeant judges an edge that meets the fold too far from square for a slip of
+// the pencil: a point that was drawn on purpose, or one that lies in the wrong
+// place.
+func pointMeant(p *rules.Pass, fold, next *model.Edge, angle float64, say rules.Say) {
+	off := math.Abs(angle - 90)
+	other, shared := p.Garment.OtherCorner(fold, next)
+	switch {
+	case shared && math.Abs(angle-other) <= p.Limit("shared"), answered(p, next, angle):
+		p.Good(say)
+		return
+	case off > p.Limit("point") && next.Finish != model.FinishedHem && len(p.Garment.Partners(next)) == 0:
+		p.Good(say)
+		return
+	}
+	say.Note = true
+	say.Related = []rules.Related{{Message: "the fold", Place: fold.Place}}
+	say.Message = func() string {
+		return fmt.Sprintf("%s meets the fold of %s at %s°; opened out it makes a %s at the centre. More than %s° off square it is taken as meant, but nothing else on the pattern shows that it is. "+
+			"Look whether one of its points lies in the wrong place; if the %[4]s is meant, accept it with the reason (waive).",
+			next.Address(), fold.Piece.Address(), model.Decimal(angle, 1), peakOrDip(angle), model.Decimal(p.Limit("near"), 0))
+	}
+	p.Verdict(false, rules.Figure{Unit: rules.Degrees, Measured: off, Limit: p.Limit("near"), Margin: p.Limit("near") - off}, say)
+}
+
+// answered reports whether an edge is sewn to one that meets the centre, a fold or
+// a seam, so that both lie flat together: their corners there make 180 degrees.
+func answered(p *rules.Pass, e *model.Edge, angle float64) bool {
+	for _, other := range p.Garment.Partners(e) {
+		for _, atEnd := range []bool{false, true} {
+			centre := other.Neighbour(atEnd)
+			if centre != other.Piece.Fold && p.Garment.JoinedToItself(centre) == nil {
+				continue
+			}
+			run := model.Run{Edge: other, To: other.Length()}
+			if math.Abs(run.CornerAngle(atEnd)+angle-180) <= p.Limit("shared") {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -104,7 +104,9 @@ func TestFoldStraight(t *testing.T) {
 		{"square", "[[20, 40], [0, 40]]", ""},
 		{"a peak of two degrees", "[[20, 40], [0, 40.7]]", " # want fold-straight warning 2.0deg"},
 		{"a dip of two degrees", "[[20, 40], [0, 39.3]]", " # want fold-straight warning 2.0deg"},
-		{"a point is meant", "[[20, 40], [0, 50]]", ""},
+		{"a peak of nine degrees", "[[20, 40], [0, 43.2]]", " # want fold-straight warning 9.1deg"},
+		{"a point may be meant", "[[20, 40], [0, 44]]", " # want fold-straight note 11.3deg"},
+		{"a point that can be seen to be one", "[[20, 40], [0, 50]]", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			end := strings.TrimSuffix(c.hem[strings.Index(c.hem, "], ")+3:], "]")
@@ -120,6 +122,19 @@ func TestFoldStraight(t *testing.T) {
 			require.Positive(t, r.Result.Passed)
 		})
 	}
+	t.Run("a point in a hem may be meant", func(t *testing.T) {
+		r := ruletest.Spec(t, &seams.FoldStraight, pointed("50", `finish = "hem"`, " # want fold-straight note 26.6deg", ""))
+		require.Equal(t, "shell.front.lower meets the fold of shell.front at 63.4°; opened out it makes a peak at the centre. More than 10° off square it is taken as meant, but nothing else on the pattern shows that it is. "+
+			"Look whether one of its points lies in the wrong place; if the peak is meant, accept it with the reason (waive).", r.Result.Findings[0].Message)
+	})
+	t.Run("a pointed waist that the skirt answers is meant", func(t *testing.T) {
+		ruletest.Spec(t, &seams.FoldStraight, pointed("50", "", "", skirtTo("50")))
+		ruletest.Spec(t, &seams.FoldStraight, pointed("44", "", "", skirtTo("44")))
+	})
+	t.Run("a pointed waist that the skirt does not answer", func(t *testing.T) {
+		r := ruletest.Spec(t, &seams.FoldStraight, pointed("50", "", " # want fold-straight note 26.6deg", skirtTo("40")))
+		require.Len(t, r.Result.Findings, 1)
+	})
 	t.Run("the fold is drawn, its neighbour is not", func(t *testing.T) {
 		r := ruletest.Spec(t, &seams.FoldStraight, shell(`piece "front" {
   fold = centre
@@ -139,6 +154,38 @@ func TestFoldStraight(t *testing.T) {
 		require.Len(t, r.Result.NotPossible, 1)
 		require.Equal(t, "shell.front has no drawing", r.Result.NotPossible[0].Reason)
 	})
+}
+
+// pointed is a bodice on the fold whose lower edge runs down to the centre so far, in
+// centimetres from its top, from 40 at the side 20 cm away. atan(4/20) is 11.310° and
+// atan(10/20) 26.565° (closed forms).
+func pointed(low, finish, want, skirt string) string {
+	front := `piece "front" {
+  fold = centre
+  edge "top"    { line = [[0, 0], [20, 0]] }
+  edge "side"   { line = [[20, 0], [20, 40]] }
+  edge "lower" {` + want + `
+    line = [[20, 40], [0, ` + low + `]]
+    ` + finish + `
+  }
+  edge "centre" { line = [[0, ` + low + `], [0, 0]] }
+}
+`
+	if skirt == "" {
+		return shell(front, "")
+	}
+	return shell(front+skirt, `seam "waist" { join = [shell.front.lower, shell.skirt.waist] }`)
+}
+
+// skirtTo is a skirt on the fold that comes up to it.
+func skirtTo(low string) string {
+	return `piece "skirt" {
+  fold = centre
+  edge "waist"  { line = [[0, ` + low + `], [20, 40]] }
+  edge "rest"   { line = [[20, 40], [20, 90], [0, 90]] }
+  edge "centre" { line = [[0, 90], [0, ` + low + `]] }
+}
+`
 }
 
 // Of an edge that layers share, the corner at the fold is judged where both have

@@ -27,8 +27,9 @@ var True = rules.Rule{
 		How: "At each end of the seam, lay a protractor into the corner of either piece, between the seam and the edge it runs into. The two " +
 			"angles must add up to 180°; neither need be 90°. This is asked where the two edges are one line: finished alike, in one share, held " +
 			"in by one elastic, sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam " +
-			"crosses on both sides, as at a waist, a bend may be meant. So may a real corner, further from straight than its limit. Where the " +
-			"line is true on one of two layers that share it and not on the other, shared-edge says so. Corners at a fold are for fold-straight.",
+			"crosses on both sides, as at a waist, a bend may be meant. Where the line is true on one of two layers that share it and not on the other, shared-edge says so. A bend further " +
+			"from straight than its limit is no slip of the pencil and is taken as meant where both pieces turn into it alike, where two layers have " +
+			"it, and at the centre of anything but a hem, as in a V; else it is a note. Corners at a fold are for fold-straight.",
 		Nothing: "No line goes on across an end of the seam, or shared-edge tells of it.",
 		Fix:     "Lay the two pieces together along the seam as sewn, and re-draw the line over it as one.",
 		Bad:     trueBad, Good: trueGood, Since: "0.1",
@@ -36,6 +37,7 @@ var True = rules.Rule{
 	Limits: append(rules.Steps(3, 8, rules.Degrees, "how far the two corners together may be from 180 degrees",
 		"common practice, no source; that the angles must make 180 together, and need not be 90: What is truing, telus.net/inspiredsewing"),
 		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is meant so", Source: "common practice, no source"},
+		rules.Limit{Name: "alike", Value: 15, Unit: rules.Degrees, Text: "how far the two angles of a corner may differ that is meant so, as where both sides of a shirt's tail rise to the seam", Source: "common practice, no source"},
 		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is left to shared-edge", Source: "common practice, no source"},
 		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "the same where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},
 	),
@@ -90,12 +92,13 @@ func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
 		meant = p.Limit("centre")
 	}
 	off := l.Sum() - 180
-	if !(math.Abs(off) <= meant) {
-		p.Good(rules.Say{Key: lineKey(l), Place: s.Join, Account: lineAccount(s, l)})
-		return
-	}
-	if other, ok := p.Garment.OtherLayer(l); ok && math.Abs(other-180) <= p.Limit("warn") && math.Abs(l.Sum()-other) > p.Limit("shared") {
+	other, shared := p.Garment.OtherLayer(l)
+	if shared && math.Abs(other-180) <= p.Limit("warn") && math.Abs(l.Sum()-other) > p.Limit("shared") {
 		return // the layers differ
+	}
+	if !(math.Abs(off) <= meant) {
+		cornerMeant(p, s, l, meant, shared && math.Abs(l.Sum()-other) <= p.Limit("shared"))
+		return
 	}
 	names, related := model.Listed([]string{l.A.Address(), l.B.Address()}), []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
 	if l.Centre() {
@@ -115,6 +118,35 @@ func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
 		},
 		Mend: &rules.Mend{Title: "true " + names + " over " + s.Address()},
 	})
+}
+
+// cornerMeant judges a line that bends over a seam too far for a slip of the
+// pencil. It is a corner that was drawn on purpose where two layers have it, where
+// both pieces turn alike into it, as in the points of a shirt's tail, and at the
+// centre of anything but a hem, as in a V. Else a point may lie in the wrong place.
+func cornerMeant(p *rules.Pass, s *model.Seam, l model.LineEnd, meant float64, shared bool) {
+	say := rules.Say{Key: lineKey(l), Place: s.Join, Note: true, Account: lineAccount(s, l)}
+	alike := math.Abs(l.AngleA-l.AngleB) <= p.Limit("alike")
+	if l.Centre() {
+		alike = l.A.Finish != model.FinishedHem
+	}
+	off := math.Abs(l.Sum() - 180)
+	if !model.Known(off) || shared || alike {
+		p.Good(say)
+		return
+	}
+	say.Related = []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
+	names := "the two halves of " + l.A.Address()
+	if !l.Centre() {
+		names = model.Listed([]string{l.A.Address(), l.B.Address()})
+		say.Related = append(say.Related, rules.Related{Message: corner(l.B, l.AngleB), Place: l.B.Place})
+	}
+	say.Message = func() string {
+		return fmt.Sprintf("%s bend by %s° over %s: their corners make %s° and %s°. More than %s° off a straight line it is taken as a corner that is meant, but nothing else on the pattern shows that it is. "+
+			"Look whether a point lies in the wrong place; if the corner is meant, accept it with the reason (waive).",
+			names, model.Decimal(off, 1), s.Address(), model.Decimal(l.AngleA, 1), model.Decimal(l.AngleB, 1), model.Decimal(meant, 0))
+	}
+	p.Verdict(false, rules.Figure{Unit: rules.Degrees, Measured: off, Limit: meant, Margin: meant - off}, say)
 }
 
 func corner(e *model.Edge, angle float64) string {

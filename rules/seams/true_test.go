@@ -34,8 +34,8 @@ piece "back" {
 `
 }
 
-// The angles are closed forms: atan(1/20) is 2.862°, atan(2/20) 5.711° and
-// atan(4/20) 11.310°.
+// The angles are closed forms: atan(1/20) is 2.862°, atan(2/20) 5.711°, atan(4/20)
+// 11.310°, atan(15/20) 36.870°, atan(17/20) 40.365° and atan(8/20) 21.801°.
 func TestTrue(t *testing.T) {
 	const side = `seam "side" { join = [shell.front.side, shell.back.side] }`
 	for _, c := range []struct {
@@ -47,6 +47,11 @@ func TestTrue(t *testing.T) {
 		{"a peak", halves("39", "38", `finish = "hem"`), side + " # want seam-true error -8.57deg", 0},
 		{"a dip", halves("42", "40", `finish = "hem"`), side + " # want seam-true warning 5.71deg", 0},
 		{"a handkerchief point is meant", halves("30", "30", `finish = "hem"`), side, 1},
+		{"a hem that rises on one side alone", halves("25", "40", `finish = "hem"`), side + " # want seam-true error -36.87deg", 0},
+		{"a hem that rises on one side alone past what is a slip", halves("23", "40", `finish = "hem"`), side + " # want seam-true note 40.36deg", 0},
+		{"a hem that falls as much", halves("57", "40", `finish = "hem"`), side + " # want seam-true note 40.36deg", 0},
+		{"a hem with a point at the centre", halves("48", "40", `finish = "hem"`), `seam "cf" { join = [shell.front.centre, shell.front.centre] } # want seam-true note 43.6deg`, 1},
+		{"a V at the centre is meant", halves("48", "40", `finish = "bound"`), `seam "cf" { join = [shell.front.centre, shell.front.centre] }`, 2},
 		{"finished differently", halves("42", "42", "") + "", side + `
 elastic "front" {
   edges  = [shell.front.hem]
@@ -120,6 +125,11 @@ piece "back" {
 		require.NotEmpty(t, r.Result.NotPossible)
 		require.Equal(t, "shell.front.hem has no drawing", r.Result.NotPossible[0].Reason)
 	})
+	t.Run("says what a corner is that may not be meant", func(t *testing.T) {
+		r := ruletest.Spec(t, &seams.True, shell(halves("23", "40", `finish = "hem"`), side+" # want seam-true note 40.36deg"))
+		require.Equal(t, "shell.front.hem and shell.back.hem bend by 40.4° over seam.side: their corners make 49.6° and 90°. More than 40° off a straight line it is taken as a corner that is meant, but nothing else on the pattern shows that it is. "+
+			"Look whether a point lies in the wrong place; if the corner is meant, accept it with the reason (waive).", r.Result.Findings[0].Message)
+	})
 	t.Run("says what to true", func(t *testing.T) {
 		r := ruletest.Spec(t, &seams.True, shell(halves("42", "40", `finish = "hem"`), side+" # want seam-true warning 5.71deg"))
 		f := r.Result.Findings[0]
@@ -164,10 +174,14 @@ seam "lining-side" { join = [lining.front.side, lining.back.side] }`
 	for _, c := range []struct{ name, front, found string }{
 		{"the lining alone", "40", ""},
 		{"both layers", "42", " # want seam-true warning 5.71deg"},
+		{"both layers far from straight, as is meant", "22", ""},
 		{"where no seam crosses the other layer", "one", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			shell := layer("shell", "outer", c.front, "40")
+			shell, lining := layer("shell", "outer", c.front, "40"), "42"
+			if c.front == "22" {
+				lining = c.front
+			}
 			if c.front == "one" {
 				shell = `layer "shell" {
   side = "outer"
@@ -180,7 +194,7 @@ seam "lining-side" { join = [lining.front.side, lining.back.side] }`
 }
 `
 			}
-			src := "garment \"basque\" { unit = \"cm\" }\n" + shell + layer("lining", "inner", "42", "40")
+			src := "garment \"basque\" { unit = \"cm\" }\n" + shell + layer("lining", "inner", lining, "40")
 			rest := rest
 			if c.front == "one" {
 				rest = strings.Replace(rest, `seam "side" { join = [shell.front.side, shell.back.side] }`, "", 1)
