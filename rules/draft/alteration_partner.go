@@ -34,6 +34,7 @@ var AlterationPartner = rules.Rule{
 			"All that an alteration leaves unanswered is one finding. The garment is then drafted once more with the other edges altered alike: what " +
 			"other rules find no longer then came of the alteration. It is told as notes of this finding, which is as grave as they are. Where seam-walk, " +
 			"closure-edges or shared-edge finds the sides to differ all the same, it is left to them.",
+		Nothing: "Nothing is laid on the altered edges or lies along them, or another rule finds the sides to differ.",
 		Fix: "Name the other edge in the alteration too, or give it the same amounts. Where only the one was meant, waive this finding with the " +
 			"reason; what came of it is then told by itself.",
 		Bad: alterationPartnerBad, Good: alterationPartnerGood, Since: "0.1",

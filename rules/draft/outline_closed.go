@@ -38,10 +38,6 @@ var OutlineClosed = rules.Rule{
 }
 
 func outlineClosed(p *rules.Pass, piece *model.Piece) {
-	if piece.Paper() {
-		p.NothingHere()
-		return
-	}
 	corners, err := piece.Corners()
 	if err != nil {
 		p.Cannot(err, rules.Say{})
