@@ -1,6 +1,7 @@
 package model_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -75,16 +76,17 @@ func TestDartsBetween(t *testing.T) {
 	for _, c := range []struct {
 		name, from, to string
 		change         [2]string
+		lower          float64 // in the outer frame
 		want           float64
 	}{
-		{"all of it", "bust", "waist", [2]string{}, 30},
-		{"above the dart", "bust", "under", [2]string{}, 0},
-		{"the upper half", "under", "mid", [2]string{}, 15},
-		{"the lower end", "low", "waist", [2]string{}, 15},
+		{"all of it", "bust", "waist", [2]string{}, 0, 30},
+		{"above the dart", "bust", "under", [2]string{}, 0, 0},
+		{"the upper half", "under", "mid", [2]string{}, 0, 15},
+		{"the lower end", "low", "waist", [2]string{}, 0, 15},
 		{"the shell has one too", "bust", "waist", [2]string{"[0, 0]] }\n  }\n}\nlayer \"lining\"",
-			"[0, 0]] }\n    dart \"waist\" {\n      centre = [9, 16]\n      intake = 2\n      up = 8\n      down = 4\n    }\n  }\n}\nlayer \"lining\""}, 10},
+			"[0, 0]] }\n    dart \"waist\" {\n      centre = [9, 16]\n      intake = 2\n      up = 8\n      down = 4\n    }\n  }\n}\nlayer \"lining\""}, 0, 10},
 		{"not in one frame", "bust", "waist", [2]string{"piece \"front\" {\n    fold = centre\n    edge \"top\"    { line = [[0, 0], [20",
-			"piece \"front\" {\n    fold = centre\n    levels = { bust = 0, waist = 20 }\n    edge \"top\"    { line = [[0, 0], [20"}, 30},
+			"piece \"front\" {\n    fold = centre\n    levels = { bust = 0, waist = 20 }\n    edge \"top\"    { line = [[0, 0], [20"}, math.NaN(), 30},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			require.Contains(t, lined, c.change[0])
@@ -95,7 +97,9 @@ func TestDartsBetween(t *testing.T) {
 			for _, l := range g.Levels {
 				named[l.Name] = l
 			}
-			most, err := g.Nests[0].DartsBetween(named[c.from], named[c.to])
+			top, _ := g.Nests[0].Inner.LevelY(named[c.from])
+			bottom, _ := g.Nests[0].Inner.LevelY(named[c.to])
+			most, err := g.Nests[0].DartsBetween(top, bottom, c.lower)
 			require.NoError(t, err)
 			require.InDelta(t, c.want, most, 1e-6)
 		})

@@ -2,39 +2,37 @@ package model
 
 import (
 	"math"
+	"slices"
 
 	"understitch/model/curve"
 )
 
 // DartsBetween is the most that the inner piece's darts take out of its width
-// more than the outer's do, at any height between two levels; nothing where
-// they take out less. By so much the inner piece may stand out as it lies on
-// the paper. Where the pieces are not drawn in one frame no heights of the two
-// belong together, and the inner piece's darts count in full. Between two ends
-// of darts what they take out runs evenly enough that the heights of those ends
-// and midway decide.
-func (n *Nest) DartsBetween(from, to *Level) (float64, error) {
-	top, okTop := n.Inner.LevelY(from)
-	bottom, okBottom := n.Inner.LevelY(to)
-	if !okTop || !okBottom {
-		return 0, missing("%s does not reach both the %s and the %s level", n.Inner.Address(), from.Name, to.Name)
-	}
+// more than the outer's do, at any height of the inner piece's frame from top to
+// bottom; nothing where they take out less. By so much the inner piece may stand
+// out as it lies on the paper. The same height lies so much lower in the outer
+// piece's frame. Where that is not known (NaN) no heights of the two belong together, and the
+// inner piece's darts count in full. Between two ends of darts what they take out
+// runs evenly enough that the heights of those ends and midway decide.
+func (n *Nest) DartsBetween(top, bottom, lower float64) (float64, error) {
 	most := 0.0
 	at := func(y float64) error {
 		w, err := n.Inner.widthAt(y)
 		taken := w.Gross - w.Net
-		if err == nil && n.OneFrame() {
-			w, err = n.Outer.widthAt(y)
+		if err == nil && Known(lower) {
+			w, err = n.Outer.widthAt(y + lower)
 			taken -= w.Gross - w.Net
 		}
 		most = math.Max(most, taken)
 		return err
 	}
-	both := pair{n.Outer, n.Inner}
-	if !n.OneFrame() {
-		both[0] = n.Inner
+	heights := pair{n.Inner}.heights(top, bottom)
+	if Known(lower) {
+		for _, y := range (pair{n.Outer}).heights(top+lower, bottom+lower) {
+			heights = append(heights, y-lower)
+		}
+		slices.Sort(heights)
 	}
-	heights := both.heights(top, bottom)
 	for i, y := range heights {
 		if err := at(y); err != nil {
 			return 0, err

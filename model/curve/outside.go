@@ -48,6 +48,7 @@ type probe struct {
 	q      Point   // the nearest point of the outline
 	edge   int     // the edge that q lies on
 	along  float64 // arc length of q on that edge
+	passed bool    // it stands out over a place that does not count
 }
 
 // outsider searches for the place where a path stands farthest outside.
@@ -58,6 +59,9 @@ type outsider struct {
 	slack     float64 // how wrong an arc length may be
 	low, at   float64 // the farthest met, not less than 0
 	high      float64
+
+	counts func(Foot) bool // nil: every place of the outline counts
+	past   Past
 }
 
 func newOutsider(r *Region, p *Path, tolerance float64) *outsider {
@@ -88,6 +92,9 @@ func (o *outsider) probe(s, t float64, p Point) probe {
 	}
 	b.q = o.r.sides[b.foot.side].at(b.foot.t)
 	b.edge, b.along = o.r.place(b.foot.side, b.foot.t)
+	if o.counts != nil && b.signed > 0 && o.passes(&b) {
+		return b
+	}
 	if b.signed > o.low {
 		o.low, o.at = b.signed, s
 	}
@@ -100,6 +107,10 @@ func (o *outsider) split(g *Segment, index int, a, b *probe, depth int) {
 	bound := o.bound(g, a, b)
 	if bound > limit && a.signed < 0 && b.signed < 0 && o.r.clearOf(g, g.strip(a.t, b.t, a.p, b.p)) {
 		return // inside at its ends, and the outline does not come near
+	}
+	if (a.passed || b.passed) && b.s-a.s <= o.tolerance {
+		o.high = max(o.high, o.low, o.beside(a, b))
+		return
 	}
 	if bound <= limit || depth == 0 {
 		o.high = max(o.high, bound, o.low)

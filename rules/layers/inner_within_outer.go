@@ -25,14 +25,18 @@ var InnerWithinOuter = &rules.Rule{
 	Family:   "layers",
 	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "At every level and everywhere between, an inner piece is smaller than its outer piece by what is meant, or larger by what is meant",
+		Title: "At every level and everywhere between and beyond, an inner piece is smaller than its outer piece by what is meant, or larger by what is meant",
 		Why: "An inner piece that is wider than its shell creases under it, and the creases show. One that is too narrow takes the strain, pulls " +
 			"the shell in and tears first. A lining that is meant to be larger fails in the same way when it is not.",
 		How: "At each level that both pieces reach, measure both across, darts closed, as drawn: halves on the fold as halves. Outer less inner " +
 			"must lie in the nest's clearance. Between two levels the place where they come closest is sought, and the wider of the two levels' " +
-			"clearances holds there. Where it is the darts that do not take out alike there, they are named. Where both are drawn, " +
+			"clearances holds there. Above the highest level and below the lowest the same is done as far as both pieces have sides there, which an " +
+			"armhole or a leg is not. By as much as the clearance at that level lets the inner piece be wider it may be wider beyond; room that it asks for " +
+			"is not asked for there, where layers often run together. Where it is the darts that do not take out alike, they are named. Where both are drawn, " +
 			"the inner piece is also laid on the outer, as drafted on one sheet or along the share " +
-			"that the nest names. It must not stand out by more than is meant and its darts take up. Where the share's two lines differ, laying " +
+			"that the nest names, over the whole height that both have. It must not stand out by more than is meant and its darts take up. Beyond the levels only what stands out sideways is " +
+			"out: over a side, or over a seam of its own name, such as the shoulder. A neck, an armhole or a waist that lies higher is left to shared-edge where the layers share it; " +
+			"else the report says that it is not known whether it is meant. What hangs lower than a finished edge is left to hem-drop, and where only one of the pieces has cloth there is nothing to compare. Where the share's two lines differ, laying " +
 			"them together may turn the piece a little; that is allowed for, the more the further off the place lies.",
 		Fix: "Take the inner piece in or let the outer one out at the place named, and carry it through the seam to the next piece. Where the " +
 			"figure is meant, state it in the nest's clearance.",
@@ -71,18 +75,22 @@ func innerWithinOuter(p *rules.Pass, nest *model.Nest) {
 	for _, l := range n.levels {
 		n.short = append(n.short, n.level(l))
 	}
-	if len(n.levels) == 1 {
-		return
+	var left []band // of whose widths nothing is told
+	for _, b := range n.bands() {
+		if n.lame(b) {
+			continue
+		}
+		if !n.between(b) && b.short <= p.Limit("beyond") {
+			left = append(left, b)
+		}
 	}
-	covered := make([]bool, len(n.levels)-1) // bands in which the widths show a fault
-	for i := range covered {
-		covered[i] = n.between(i) || n.short[i] > p.Limit("beyond") || n.short[i+1] > p.Limit("beyond")
+	if len(nest.Outer) == 1 && len(nest.Inner) == 1 {
+		n.outlines(left)
 	}
-	n.outlines(covered)
 }
 
 // notReached reports levels at which a clearance is asked for and that one of
-// the pieces does not reach, and those at which the width of one was not measured.
+// the pieces does not reach.
 func (n *nesting) notReached() (any bool) {
 	for _, c := range n.nest.Clearance {
 		if slices.Contains(n.levels, c.Level) {
@@ -97,25 +105,13 @@ func (n *nesting) notReached() (any bool) {
 		}
 		n.Cannot(err, rules.Say{Key: c.Level.Name, Place: c.Place})
 	}
-	for _, l := range n.Garment.Levels {
-		if slices.Contains(n.levels, l) || n.nest.States(l) || !n.nest.Inner.Reaches(l) && !n.nest.Outer.Reaches(l) {
-			continue
-		}
-		for _, piece := range slices.Concat(n.nest.Inner, n.nest.Outer) {
-			if reason := n.Garment.Unmeasured(piece, l); reason != nil && len(piece.Widths) > 0 {
-				any = true
-				n.Cannot(reason, rules.Say{Key: l.Name, Place: n.nest.Place})
-				break
-			}
-		}
-	}
 	return any
 }
 
 // level judges the clearance at one level, and gives how far it falls short.
 func (n *nesting) level(l *model.Level) float64 {
 	nest, allowed := n.nest, n.nest.Allowed(l)
-	say := rules.Say{Key: l.Name, Place: nest.AllowedAt(l), Account: clearanceAccount(n.Garment, nest, l), Related: n.pieces()}
+	say := rules.Say{Key: l.Name, Place: nest.AllowedAt(l), Related: n.pieces()}
 	clearance, err := nest.ClearanceAt(l)
 	if err != nil {
 		n.Cannot(err, say)
@@ -137,101 +133,6 @@ func (n *nesting) level(l *model.Level) float64 {
 	}
 	n.Within(clearance, allowed, "beyond", say)
 	return math.Max(0, allowed.Low-clearance)
-}
-
-// between seeks the least clearance between a level and the next, where heights
-// are the same in both pieces; it reports whether that is at fault.
-func (n *nesting) between(i int) bool {
-	upper, lower := n.levels[i], n.levels[i+1]
-	low := math.Min(n.nest.Allowed(upper).Low, n.nest.Allowed(lower).Low)
-	top, bottom, ok := n.band(i)
-	if !ok || math.IsInf(low, -1) || !n.nest.OneFrame() || !n.nest.SameHalves() {
-		return false
-	}
-	say := rules.Say{Key: upper.Name + " to " + lower.Name, Place: n.nest.AllowedAt(upper), Related: n.pieces()}
-	least, err := n.nest.LeastBetween(top, bottom)
-	if err != nil {
-		n.Cannot(err, say)
-		return false
-	}
-	broken := low-least.Low > n.Limit("beyond")
-	if broken && low-least.Low <= math.Max(n.short[i], n.short[i+1])+n.Limit("beyond") {
-		return true // the levels themselves have told it
-	}
-	darts := n.blame(&say, func() []model.DartTakes { return n.nest.DartsAtHeight(least.Y) }, least.Low, model.AnyFrom(low))
-	say.Message = func() string {
-		return fmt.Sprintf("%s between the levels %s and %s, %s below the first (darts closed%s); from the one to the other %s asks for %s. %s%s",
-			n.compared(least.Low), upper.Name, lower.Name, n.Show(least.Y-top), n.halves(), n.nest.Address(), n.clearance(model.AnyFrom(low)), darts,
-			n.mend(least.Low-low, darts != ""))
-	}
-	n.Within(least.Low, model.AnyFrom(low), "beyond", say)
-	return broken
-}
-
-// outlines lays the inner piece on the outer in each band between levels. Of
-// several pieces taken together there is no one outline: their widths at every
-// height have been judged.
-func (n *nesting) outlines(covered []bool) {
-	nest := n.nest
-	if len(nest.Outer) > 1 || len(nest.Inner) > 1 {
-		return
-	}
-	_, err := nest.LaidOn(n.Garment)
-	if err == nil && !nest.SameHalves() {
-		err = fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", nest.Outer.Address(), nest.Inner.Address())
-	}
-	var off float64
-	var doubt func(y float64) float64
-	if err == nil {
-		off, doubt, err = nest.Doubt(n.Garment)
-	}
-	if err == nil && nest.Align != nil {
-		for _, s := range slices.Concat(nest.Align.Outer, nest.Align.Inner) {
-			if lameDart(s.Edge, n.Limit("legs")) {
-				err = fmt.Errorf("a dart on %s, by which they are laid together, has legs that differ", s.Edge.Address())
-				break
-			}
-		}
-	}
-	if err == nil && off > n.Limit("share") {
-		err = fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", nest.Align.Address(), n.Show(off))
-	}
-	if err != nil {
-		n.Cannot(err, rules.Say{Key: "outline"})
-		return
-	}
-	for i, done := range covered {
-		top, bottom, ok := n.band(i)
-		low := math.Min(n.nest.Allowed(n.levels[i]).Low, n.nest.Allowed(n.levels[i+1]).Low)
-		if done || !ok || math.IsInf(low, -1) {
-			continue
-		}
-		upper, lower := n.levels[i], n.levels[i+1]
-		say := rules.Say{Key: "outline " + upper.Name + " to " + lower.Name, Place: nest.Place, Related: n.pieces()}
-		outside, err := nest.OutsideBetween(n.Garment, top, bottom)
-		var darts float64
-		if err == nil {
-			darts, err = nest.DartsBetween(upper, lower)
-		}
-		if err != nil {
-			n.Cannot(err, say)
-			continue
-		}
-		meant := math.Max(0, -low) + darts + math.Max(doubt(top), doubt(bottom))
-		say.Message = func() string {
-			return fmt.Sprintf("%s stands %s out of %s between the levels %s and %s, where their widths agree; no more than %s is meant. "+
-				"Look how one is drawn on the other, and move the edge that stands out.",
-				nest.Inner.Address(), n.Show(outside.High), nest.Outer.Address(), upper.Name, lower.Name, n.Show(meant))
-		}
-		n.Within(outside.High, model.Range{Low: math.Inf(-1), High: meant}, "beyond", say)
-	}
-}
-
-// band is where a level and the next lie in the outer piece's frame.
-func (n *nesting) band(i int) (top, bottom float64, ok bool) {
-	top, okTop := n.nest.Outer.LevelY(n.levels[i])
-	bottom, okBottom := n.nest.Outer.LevelY(n.levels[i+1])
-	return top, bottom, okTop && okBottom && bottom-top > 1
 }
 
 // compared says which piece is the wider, by how much.

@@ -134,7 +134,8 @@ layer "lining" {
       underarm   = [draft.chest, -3]
       flank      = [draft.waist + 0.1, 13]
       waist      = [draft.waist - 0.6, 19.5]
-      low        = [draft.waist + 0.45, 24]
+      low        = [draft.waist + 0.2, 23.5]
+      end        = [draft.waist + 0.66, 26.6]
       vent       = [draft.waist + 0.7, 27]
       corner     = [5.5, 34.5]
     }
@@ -143,7 +144,7 @@ layer "lining" {
     edge "armhole" {
       curve = [tip, [tip.x - 1.1, -18.7], [pitch.x - 0.3, -14], pitch, [pitch.x + 0.5, -6], [underarm.x - 5.6, -3], underarm]
     }
-    edge "side" { smooth = [underarm, [draft.chest, 0], [draft.chest - 0.2, 4], flank, waist, low, vent] }
+    edge "side" { smooth = [underarm, [draft.chest, 0], [draft.chest - 0.2, 4], flank, waist, low, end, vent] }
     edge "hem" { curve = [vent, [vent.x - 6, 27.5], [10, 32.2], corner] }
     edge "point" { line = [corner, [0, 30.5]] }
     edge "centre" { line = [[0, 30.5], throat] }
@@ -177,7 +178,8 @@ layer "lining" {
       underarm   = [draft.chest + 0.8, -3]
       flank      = [draft.waist + 0.9, 13]
       waist      = [draft.waist + 0.2, 19.5]
-      low        = [draft.waist + 1.25, 24]
+      low        = [draft.waist + 1.1, 23.5]
+      end        = [draft.waist + 1.46, 26.6]
       vent       = [draft.waist + 1.5, 27]
     }
     edge "neck" { curve = [nape, [4, nape.y], [neck_point.x - 0.9, neck_point.y + 2.2], neck_point] }
@@ -185,7 +187,7 @@ layer "lining" {
     edge "armhole" {
       curve = [tip, [tip.x - 1.1, tip.y + 2.7], [pitch.x - 0.2, -15], pitch, [pitch.x + 0.3, -5], [underarm.x - 5, -3], underarm]
     }
-    edge "side" { smooth = [underarm, [draft.chest + 0.8, 0], [draft.chest + 0.6, 4], flank, waist, low, vent] }
+    edge "side" { smooth = [underarm, [draft.chest + 0.8, 0], [draft.chest + 0.6, 4], flank, waist, low, end, vent] }
     edge "hem" { curve = [vent, [vent.x - 6, 27.5], [9, 27.7], [0, 27.7]] }
     edge "centre" {
       line = [[0, 27.7], nape]

@@ -1,5 +1,6 @@
 # The shell of a rink dress was taken in at the waist after a fitting; the brief
-# under it, drawn from the same side seam, was not.
+# under it, drawn from the same side seam, was not. At the back the brief swings out
+# below the tummy, where no level is.
 garment "rink-dress" {
   title = "Rink dress with a built-in brief"
   unit  = "cm"
@@ -25,6 +26,14 @@ layer "shell" {
       down   = 9
     }
   }
+
+  piece "back" {
+    fold = centre
+    edge "top"    { smooth = [[0, -3], [9, -4], [20.6, -1]] }
+    edge "side"   { smooth = [[20.6, -1], [20.4, 0], [17.4, 17.5], [19.6, 28], [20.7, 34], [22, 40]] }
+    edge "hem"    { line = [[22, 40], [0, 40]] }
+    edge "centre" { line = [[0, 40], [0, -3]] }
+  }
 }
 
 layer "brief" {
@@ -43,6 +52,14 @@ layer "brief" {
       down   = 9
     }
   }
+
+  piece "back" {
+    fold = centre
+    edge "top"    { smooth = [[0, -3], [9, -4], [20.6, -1]] }
+    edge "side"   { smooth = [[20.6, -1], [20.4, 0], [17.4, 17.5], [19.6, 28], [22.9, 34]] }
+    edge "leg"    { curve = [[22.9, 34], [14, 36], [6, 42], [4, 48]] }
+    edge "centre" { line = [[4, 48], [0, 48], [0, -3]] }
+  }
 }
 
 nest "front" {
@@ -52,4 +69,8 @@ nest "front" {
     waist = [0, 2] # want inner-within-outer error -11mm
     tummy = 0
   }
+}
+nest "back" { # want inner-within-outer error -22mm
+  outer = shell.back
+  inner = brief.back
 }

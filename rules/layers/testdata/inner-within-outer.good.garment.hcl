@@ -25,6 +25,14 @@ layer "shell" {
       down   = 9
     }
   }
+
+  piece "back" {
+    fold = centre
+    edge "top"    { smooth = [[0, -3], [9, -4], [20.6, -1]] }
+    edge "side"   { smooth = [[20.6, -1], [20.4, 0], [17.4, 17.5], [19.6, 28], [20.7, 34], [22, 40]] }
+    edge "hem"    { line = [[22, 40], [0, 40]] }
+    edge "centre" { line = [[0, 40], [0, -3]] }
+  }
 }
 
 layer "brief" {
@@ -43,6 +51,14 @@ layer "brief" {
       down   = 9
     }
   }
+
+  piece "back" {
+    fold = centre
+    edge "top"    { smooth = [[0, -3], [9, -4], [20.6, -1]] }
+    edge "side"   { smooth = [[20.6, -1], [20.4, 0], [17.4, 17.5], [19.6, 28], [20.6, 34]] }
+    edge "leg"    { curve = [[20.6, 34], [14, 36], [6, 42], [4, 48]] }
+    edge "centre" { line = [[4, 48], [0, 48], [0, -3]] }
+  }
 }
 
 nest "front" {
@@ -52,4 +68,8 @@ nest "front" {
     waist = [0, 2]
     tummy = 0
   }
+}
+nest "back" {
+  outer = shell.back
+  inner = brief.back
 }

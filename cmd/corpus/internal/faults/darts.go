@@ -68,7 +68,7 @@ func shortenDart(p *Planter) (string, bool) {
 	if p.IntN(2) == 0 {
 		a.outer.Up -= p.by(12, 18)
 	} else {
-		p.either(a).Down -= p.by(12, 18)
+		a.outer.Down -= p.by(12, 18)
 	}
 	return "nest." + a.nest.Name, true
 }

@@ -16,6 +16,7 @@ var layers = []Fault{
 	{"a notch on a shared edge of another kind", "shared-edge", changeSharedNotch},
 	{"an inner point out by 2 mm", "inner-within-outer", innerOut},
 	{"an inner point out between the levels", "inner-within-outer", innerBulges},
+	{"an inner point out below the last level", "inner-within-outer", innerBulgesBelow},
 	{"an inner piece too narrow", "inner-within-outer", innerIn},
 	{"a dart let out on the inner layer alone", "inner-within-outer", innerLetOut},
 	{"a dart moved sideways on one layer", "dart-answer", moveDart},
@@ -220,6 +221,32 @@ func innerBulges(p *Planter) (string, bool) {
 	move(c.spot.edge, c.index-2, out, 0)
 	return "nest." + c.nest.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
 }
+
+// innerBulgesBelow lets the inner side swell half-way between the lowest level and
+// its end, past what the clearance at that level lets it be larger by.
+func innerBulgesBelow(p *Planter) (string, bool) {
+	var list []clearing
+	for _, c := range p.clearings() {
+		asked := c.nest.Clearance
+		if c.asked.Level == asked[len(asked)-1].Level && c.index == len(c.spot.edge.Pts)-4 && c.spot.edge.Form == sheet.Curve {
+			list = append(list, c)
+		}
+	}
+	c, ok := one(p, list)
+	if !ok {
+		return "", false
+	}
+	before := wardrobe.Length(c.spot.edge)
+	knot := split(c.spot.edge)
+	x, y := base(c.spot.edge.Pts[knot])
+	outer, ok := wardrobe.Across(c.outer, y)
+	out := outer - x - math.Min(0, *c.asked.Range.Low) + p.by(2, 3)
+	moveKnot(c.spot.edge, knot, out, 0)
+	return "nest." + c.nest.Name, ok && math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed && wardrobe.Bend(c.spot.edge) > turned
+}
+
+// turned is a radius round which any allowance can be turned, in mm.
+const turned = 20
 
 func (p *Planter) backDart() (*sheet.Dart, bool) {
 	shell := p.Layer("shell")

@@ -1,6 +1,9 @@
 package wardrobe
 
-import "understitch/cmd/corpus/internal/sheet"
+import (
+	"understitch/cmd/corpus/internal/sheet"
+	"understitch/model/curve"
+)
 
 // bodice is a lined bodice with a short basque: fronts on the fold, backs a pair
 // that closes down the centre with a zip or buttons. The layers share neck,
@@ -25,11 +28,16 @@ func bodice(m *Maker) {
 			}
 			top := edges[0].Pts[0]
 			waist := at(t.waist.Plus(wider-in), waistY)
-			hem := waist.By(30, long-waistY-shorter)
+			basque, hemward := flare(30, long-waistY, long-waistY-shorter)
+			below := make([]pt, len(basque))
+			for i, b := range basque {
+				below[i] = waist.By(b.X, b.Y)
+			}
+			hem := below[2]
 			bottom := long - shorter + 38
 			edges = append(edges,
-				knots(bent("side", arm, arm.By(0, 60), waist.By(0, -50), waist, waist.By(0, 25), hem.By(-10, -24), hem), map[string]int{"waist": 3}),
-				finished(bent("hem", hem, hem.By(-84, 35), sheet.P(60, bottom), sheet.P(0, bottom)), "hem"),
+				knots(bent("side", arm, arm.By(0, 60), waist.By(0, -50), waist, below[0], below[1], hem), map[string]int{"waist": 3}),
+				finished(bent("hem", hem, hem.By(hemward.X, hemward.Y), sheet.P(60, bottom), sheet.P(0, bottom)), "hem"),
 				line("centre", sheet.P(0, bottom), top))
 			middle := sheet.P(95, waistY)
 			p := &sheet.Piece{Name: part, Cut: 1, Grain: grain(70, -90, 130), Edges: edges,
@@ -61,6 +69,38 @@ func bodice(m *Maker) {
 		m.Alters = []*sheet.Alter{{Name: "fitting", Edges: []string{"shell.front.side", "shell.back.side", "lining.front.side", "lining.back.side"},
 			Inward: []sheet.Figure{{Name: "bust", MM: 0}, {Name: "waist", MM: m.some(1, 3)}}}}
 	}
+}
+
+// flare is the side of a basque from the waist, which it leaves straight down, to
+// so far below, where it would have come out by some mm at its full length: the two
+// handles and the end, from the waist. A shorter lining is cut off along the same
+// line. The handle of the hem leaves it square.
+func flare(out, length, cut float64) (side [3]curve.Point, hem curve.Point) {
+	p := [4]curve.Point{{}, {Y: 25}, {X: out - 10, Y: length - 24}, {X: out, Y: length}}
+	low, high := 0.0, 1.0
+	for range 60 {
+		t := (low + high) / 2
+		if y := split3(p, t)[3].Y; y < cut {
+			low = t
+		} else {
+			high = t
+		}
+	}
+	q := split3(p, high)
+	way := q[3].Sub(q[2]).Unit()
+	return [3]curve.Point{q[1], q[2], q[3]}, curve.Point{X: -91 * way.Y, Y: 91 * way.X}
+}
+
+// split3 is the first part of a curve, up to a share of it (de Casteljau).
+func split3(p [4]curve.Point, t float64) [4]curve.Point {
+	out := [4]curve.Point{p[0]}
+	for n := 1; n < 4; n++ {
+		for i := range 4 - n {
+			p[i] = p[i].Lerp(p[i+1], t)
+		}
+		out[n] = p[0]
+	}
+	return out
 }
 
 const waistY = 165 // below the bust level

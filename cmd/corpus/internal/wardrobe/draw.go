@@ -69,6 +69,27 @@ func Length(e *sheet.Edge) float64 {
 	if e.Form == sheet.Tape {
 		return e.Length.Base()
 	}
+	return drawn(e).Length()
+}
+
+// Across is where a drawn edge crosses a height, at the base size.
+func Across(e *sheet.Edge, y float64) (x float64, ok bool) {
+	path := drawn(e)
+	at := path.Crossings(y)
+	if len(at) == 0 {
+		return 0, false
+	}
+	return path.At(at[0]).X, true
+}
+
+// Bend is the smallest radius to which a drawn edge bends on either hand.
+func Bend(e *sheet.Edge) float64 {
+	_, right := drawn(e).TightestInside(1)
+	_, left := drawn(e).TightestInside(-1)
+	return math.Min(left, right)
+}
+
+func drawn(e *sheet.Edge) *curve.Path {
 	p := func(i int) curve.Point { return curve.Point{X: e.Pts[i].X.Base(), Y: e.Pts[i].Y.Base()} }
 	var segs []curve.Segment
 	for i := 1; i < len(e.Pts); {
@@ -80,7 +101,7 @@ func Length(e *sheet.Edge) float64 {
 		segs = append(segs, curve.Line(p(i-1), p(i)))
 		i++
 	}
-	return curve.New(segs...).Length()
+	return curve.New(segs...)
 }
 
 // upTo is the length of an edge's first stretches.

@@ -1,0 +1,153 @@
+package model
+
+import (
+	"math"
+	"slices"
+
+	"understitch/model/curve"
+)
+
+// CommonHeights are the heights of the outer piece's frame, in millimetres, from
+// which and down to which both pieces have cloth, the inner laid on the outer by
+// the nest's own frame. Above and below there is nothing to compare sideways.
+func (n *Nest) CommonHeights(g *Garment) (top, bottom float64, err error) {
+	frame, err := n.Frame(g)
+	if err != nil {
+		return 0, 0, err
+	}
+	outer, err := n.Outer[0].Region()
+	if err != nil {
+		return 0, 0, err
+	}
+	if e := n.Inner[0].firstPaper(); e != nil {
+		return 0, 0, missing("%s has no drawing", e.Address())
+	}
+	top, bottom = math.Inf(1), math.Inf(-1)
+	for _, e := range n.Inner[0].Edges {
+		b := e.Path.Move(frame).Bounds()
+		top, bottom = math.Min(top, b.Min.Y), math.Max(bottom, b.Max.Y)
+	}
+	return math.Max(top, outer.Bounds().Min.Y), math.Min(bottom, outer.Bounds().Max.Y), nil
+}
+
+// Beyond is how far an inner piece stands out of its outer piece above the
+// highest of the levels compared, or below the lowest, in millimetres.
+type Beyond struct {
+	// Wider is how far it stands out sideways: over edges of the outer piece that
+	// run down, and over seams that go by the name of the inner piece's own.
+	Wider curve.Bound
+	// Longer is how far it was seen to stand out over any other edge, as a neckline
+	// that lies higher does, or a hem that lies lower; Over is that edge, nil where
+	// there is none.
+	Longer float64
+	Over   *Edge
+}
+
+// OutsideBeyond tells how far the inner piece stands out of the outer between two
+// heights of the outer piece's frame that both lie above, or both below, all
+// levels compared; level is the height of the level next to them. An edge runs
+// down if it falls more than it runs across, and crosses that level or is sewn,
+// folded or closed as the sides of a body are.
+func (n *Nest) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, error) {
+	var out Beyond
+	frame, err := n.Frame(g)
+	if err != nil {
+		return out, err
+	}
+	outer, err := n.Outer[0].Region()
+	if err != nil {
+		return out, err
+	}
+	for _, e := range n.Inner[0].Edges {
+		for _, part := range betweenHeights(e.Path.Move(frame), top, bottom) {
+			wider, past := outer.OutsideWhere(part, leastTolerance, func(f curve.Foot) bool {
+				return f.Edge < 0 || g.widens(n.Outer[0].Edges[f.Edge], e, f, level)
+			})
+			out.Wider.Low, out.Wider.High = math.Max(out.Wider.Low, wider.Low), math.Max(out.Wider.High, wider.High)
+			if past.Edge < 0 {
+				continue
+			}
+			over := n.Outer[0].Edges[past.Edge]
+			told := g.sharesWith(over, n.Inner) || over.Finish != "" && top >= level
+			if past.Distance > out.Longer && !told {
+				out.Longer, out.Over = past.Distance, over
+			}
+		}
+	}
+	return out, nil
+}
+
+// widens reports whether an inner edge that stands out over a place of an outer
+// one is out sideways there. At a corner where the side ends, what lies over the
+// edge beside it is not.
+func (g *Garment) widens(outer, inner *Edge, f curve.Foot, level float64) bool {
+	counts := func(e *Edge) bool {
+		return g.runsDown(e, level) || e.Name == inner.Name && g.sewnToBody(e) && g.sewnToBody(inner)
+	}
+	if !counts(outer) {
+		return false
+	}
+	for _, atEnd := range []bool{false, true} {
+		away := f.Along
+		if atEnd {
+			away = outer.Length() - f.Along
+		}
+		off := f.From.Sub(f.On)
+		if away < cornerReach && math.Abs(off.Y) > math.Abs(off.X) && !counts(outer.Neighbour(atEnd)) {
+			return false
+		}
+	}
+	return true
+}
+
+// runsDown reports whether an edge bounds its piece sideways, going on from a
+// level at that height; see OutsideBeyond.
+func (g *Garment) runsDown(e *Edge, level float64) bool {
+	if run := e.Path.End().Sub(e.Path.Start()); math.Abs(run.X) > math.Abs(run.Y) {
+		return false
+	}
+	box := e.Path.Bounds()
+	crosses := box.Min.Y < level-nearEnd && box.Max.Y > level+nearEnd
+	return crosses || g.sewnToBody(e)
+}
+
+// sewnToBody reports whether the cloth goes on past the edge round the body:
+// over a fold, a closure, or a seam with a piece that lies at the body's levels,
+// which a sleeve, a collar or a skirt with levels = {} does not.
+func (g *Garment) sewnToBody(e *Edge) bool {
+	for _, u := range g.Uses(e) {
+		if u.Kind == Folded || u.Kind == Closed {
+			return true
+		}
+	}
+	return slices.ContainsFunc(g.Partners(e), func(p *Edge) bool { return !p.Piece.OwnLevels || len(p.Piece.LevelsAt) > 0 })
+}
+
+// sharesWith reports whether a share lays some edge of the pieces on the edge.
+func (g *Garment) sharesWith(outer *Edge, inner Group) bool {
+	return slices.ContainsFunc(g.Shares, func(s *Share) bool {
+		return slices.ContainsFunc(s.Outer, func(o Stretch) bool { return o.Edge == outer }) &&
+			slices.ContainsFunc(s.Inner, func(i Stretch) bool { return inner.Has(i.Edge.Piece) })
+	})
+}
+
+// SidesEnd is the height, between a level and another height above or below it,
+// to which both pieces are bounded on either side by edges that run down, so that
+// their widths can be compared; all in the frame that both are drawn in.
+func (n *Nest) SidesEnd(g *Garment, level, to float64) float64 {
+	for _, p := range slices.Concat(n.Outer, n.Inner) {
+		for _, e := range p.Edges {
+			if g.runsDown(e, level) {
+				continue
+			}
+			b := e.Path.Bounds()
+			switch {
+			case to < level && b.Min.Y < level:
+				to = math.Max(to, math.Min(b.Max.Y, level))
+			case to > level && b.Max.Y > level:
+				to = math.Min(to, math.Max(b.Min.Y, level))
+			}
+		}
+	}
+	return to
+}

@@ -1,0 +1,249 @@
+package layers
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"understitch/model"
+	"understitch/rules"
+)
+
+// band is a stretch of height that a nest is judged over: from a level to the
+// next, or from the highest or the lowest level on to where one of the pieces
+// ends. There the clearance of that level is carried on as far as it lets the
+// inner piece be the wider one; room that it asks for is not asked for beyond.
+type band struct {
+	upper, lower *model.Level // nil where it has no end at a level
+	top, bottom  float64      // heights of the outer piece's frame
+	low          float64      // the least clearance meant
+	short        float64      // by how much the widths at its levels fall short of what is asked
+}
+
+// at is a level that the band ends at, the upper of two.
+func (b band) at() *model.Level {
+	if b.upper != nil {
+		return b.upper
+	}
+	return b.lower
+}
+
+func (b band) beyond() bool { return b.upper == nil || b.lower == nil }
+
+func (b band) key() string {
+	switch {
+	case b.upper == nil:
+		return "above " + b.lower.Name
+	case b.lower == nil:
+		return "below " + b.upper.Name
+	}
+	return b.upper.Name + " to " + b.lower.Name
+}
+
+func (b band) where() string {
+	switch {
+	case b.upper == nil:
+		return "above the " + b.lower.Name + " level"
+	case b.lower == nil:
+		return "below the " + b.upper.Name + " level"
+	}
+	return "between the levels " + b.upper.Name + " and " + b.lower.Name
+}
+
+// bands are those between neighbouring levels, then the ones above the highest
+// and below the lowest, as far as both pieces reach.
+func (n *nesting) bands() []band {
+	var out []band
+	add := func(upper, lower *model.Level, top, bottom float64) {
+		b := band{upper: upper, lower: lower, top: top, bottom: bottom, low: math.Inf(1)}
+		for i, l := range n.levels {
+			if l == upper || l == lower {
+				b.low, b.short = math.Min(b.low, n.nest.Allowed(l).Low), math.Max(b.short, n.short[i])
+			}
+		}
+		if b.beyond() {
+			b.low = math.Min(b.low, 0) // where the layers may run together in an edge they share
+		}
+		if bottom-top > 1 && !math.IsInf(b.low, -1) {
+			out = append(out, b)
+		}
+	}
+	for i := 1; i < len(n.levels); i++ {
+		top, okTop := n.nest.Outer.LevelY(n.levels[i-1])
+		bottom, okBottom := n.nest.Outer.LevelY(n.levels[i])
+		if okTop && okBottom {
+			add(n.levels[i-1], n.levels[i], top, bottom)
+		}
+	}
+	first, last := n.levels[0], n.levels[len(n.levels)-1]
+	highest, okFirst := n.nest.Outer.LevelY(first)
+	lowest, okLast := n.nest.Outer.LevelY(last)
+	if top, bottom, err := n.nest.CommonHeights(n.Garment); err == nil && okFirst && okLast {
+		add(nil, first, top, highest)
+		add(last, nil, lowest, bottom)
+	}
+	return out
+}
+
+// lame reports, as a look that is not possible, a dart in the band whose legs
+// differ: what such a dart takes out is not known, and dart-legs tells of it.
+func (n *nesting) lame(b band) bool {
+	for i, pieces := range []model.Group{n.nest.Outer, n.nest.Inner} {
+		for _, p := range pieces {
+			for _, d := range p.Darts {
+				if d.On == nil || !lame(d, n.Limit("legs")) {
+					continue
+				}
+				reaches := slices.ContainsFunc(d.Legs(), func(l model.Legs) bool {
+					high, low := min(l.Tip.Y, l.A.Y, l.B.Y), max(l.Tip.Y, l.A.Y, l.B.Y)
+					return low > b.top && high < b.bottom
+				})
+				if i == 1 && !n.nest.OneFrame() || reaches {
+					n.Cannot(fmt.Errorf("the legs of %s differ, so what it takes out %s is not known", d.Address(), b.where()),
+						rules.Say{Key: b.key(), Place: n.nest.AllowedAt(b.at())})
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// between seeks the least clearance in a band, where heights are the same in
+// both pieces; it reports whether that is at fault. Beyond the levels the widths
+// are compared as far as both pieces have sides.
+func (n *nesting) between(b band) bool {
+	if !n.nest.OneFrame() || !n.nest.SameHalves() {
+		return false
+	}
+	top, bottom := b.top, b.bottom
+	switch {
+	case b.upper == nil:
+		top = n.nest.SidesEnd(n.Garment, bottom, top)
+	case b.lower == nil:
+		bottom = n.nest.SidesEnd(n.Garment, top, bottom)
+	}
+	if bottom-top <= 1 {
+		return false
+	}
+	say := rules.Say{Key: b.key(), Place: n.nest.AllowedAt(b.at()), Related: n.pieces()}
+	least, err := n.nest.LeastBetween(top, bottom)
+	if err != nil {
+		n.Cannot(err, say)
+		return false
+	}
+	broken := b.low-least.Low > n.Limit("beyond")
+	if broken && b.low-least.Low <= b.short+n.Limit("beyond") {
+		return true // the levels themselves have told it
+	}
+	meant := model.AnyFrom(b.low)
+	darts := n.blame(&say, func() []model.DartTakes { return n.nest.DartsAtHeight(least.Y) }, least.Low, meant)
+	say.Message = func() string {
+		place, holds := fmt.Sprintf("%s, %s below the first", b.where(), n.Show(least.Y-b.top)), "from the one to the other"
+		if b.beyond() {
+			y, _ := n.nest.Outer.LevelY(b.at())
+			place, holds = n.Show(math.Abs(least.Y-y))+" "+b.where(), "there"
+		}
+		return fmt.Sprintf("%s %s (darts closed%s); %s %s asks for %s. %s%s",
+			n.compared(least.Low), place, n.halves(), holds, n.nest.Address(), n.clearance(meant), darts, n.mend(least.Low-b.low, darts != ""))
+	}
+	say.Account = leastAccount(n.Pass, n.nest, least, "the top of that stretch", least.Y-b.top)
+	n.Within(least.Low, meant, "beyond", say)
+	return broken
+}
+
+// lay finds how the inner piece lies on the outer: how far a place at some height
+// may be out by what there is to doubt in it.
+func (n *nesting) lay() (doubt func(y float64) float64, err error) {
+	nest := n.nest
+	if _, err = nest.LaidOn(n.Garment); err != nil {
+		return nil, err
+	}
+	if !nest.SameHalves() {
+		return nil, fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", nest.Outer.Address(), nest.Inner.Address())
+	}
+	off, doubt, err := nest.Doubt(n.Garment)
+	if err != nil {
+		return nil, err
+	}
+	if nest.Align != nil {
+		for _, s := range slices.Concat(nest.Align.Outer, nest.Align.Inner) {
+			if lameDart(s.Edge, n.Limit("legs")) {
+				return nil, fmt.Errorf("a dart on %s, by which they are laid together, has legs that differ", s.Edge.Address())
+			}
+		}
+	}
+	if off > n.Limit("share") {
+		return nil, fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", nest.Align.Address(), n.Show(off))
+	}
+	return doubt, nil
+}
+
+// outlines judges, in each band of whose widths nothing was told, how far the
+// inner piece stands out of the outer one it is laid on.
+func (n *nesting) outlines(bands []band) {
+	doubt, err := n.lay()
+	if err != nil {
+		n.Cannot(err, rules.Say{Key: "outline"})
+		return
+	}
+	worst := 0.0
+	for _, b := range bands {
+		say := rules.Say{Key: "outline " + b.key(), Place: n.nest.Place, Related: n.pieces()}
+		darts, err := n.dartsIn(b)
+		if err != nil {
+			n.Cannot(err, say)
+			continue
+		}
+		meant := math.Max(0, -b.low) + darts + math.Max(doubt(b.top), doubt(b.bottom))
+		var out model.Beyond
+		if b.beyond() {
+			level, _ := n.nest.Outer.LevelY(b.at())
+			out, err = n.nest.OutsideBeyond(n.Garment, b.top, b.bottom, level)
+		} else {
+			out.Wider, err = n.nest.OutsideBetween(n.Garment, b.top, b.bottom)
+		}
+		if err != nil {
+			n.Cannot(err, say)
+			continue
+		}
+		outside := out.Wider.High
+		switch past := meant + n.Limit("beyond"); {
+		case outside > past && b.beyond() && outside <= worst+n.Limit("beyond"):
+			continue // it goes on from between the levels, where it was told
+		case outside > past:
+			worst = math.Max(worst, outside)
+		case out.Longer > past:
+			n.Cannot(fmt.Errorf("%s, %s stands %s out over %s, which no share lays on it: whether it is meant to lie so is not known",
+				b.where(), n.nest.Inner.Address(), n.Show(out.Longer), out.Over.Address()), say)
+			continue
+		}
+		say.Message = func() string {
+			agree := ", where their widths agree"
+			if b.beyond() {
+				agree = ""
+			}
+			return fmt.Sprintf("%s stands %s out of %s %s%s; no more than %s is meant. Look how one is drawn on the other, and move the edge that stands out.",
+				n.nest.Inner.Address(), n.Show(outside), n.nest.Outer.Address(), b.where(), agree, n.Show(meant))
+		}
+		say.Account = outsideAccount(n.nest, b.low, darts, math.Max(doubt(b.top), doubt(b.bottom)), outside)
+		n.Within(outside, model.Range{Low: math.Inf(-1), High: meant}, "beyond", say)
+	}
+}
+
+// dartsIn is what the inner piece's darts take out more than the outer's in a
+// band: by so much it may stand out as it lies on paper.
+func (n *nesting) dartsIn(b band) (float64, error) {
+	y, _ := n.nest.Outer.LevelY(b.at())
+	own, ok := n.nest.Inner.LevelY(b.at())
+	if !ok {
+		return 0, fmt.Errorf("%s has no %s level of its own", n.nest.Inner.Address(), b.at().Name)
+	}
+	top, bottom, lower := own+b.top-y, own+b.bottom-y, y-own
+	if b.upper != nil && b.lower != nil {
+		if below, ok := n.nest.Inner.LevelY(b.lower); ok && math.Abs(below-bottom) > 1 {
+			bottom, lower = below, model.Unknown() // the levels lie farther apart in one frame than in the other
+		}
+	}
+	return n.nest.DartsBetween(top, bottom, lower)
+}
