@@ -1,7 +1,6 @@
 package draft
 
 import (
-	"fmt"
 	"math"
 
 	"understitch/model"
@@ -68,8 +67,18 @@ func figureAccount(p *rules.Pass, v float64, r model.Range, what string) rules.A
 	}
 }
 
-func timesAccount(times float64, format string, args ...any) rules.Account {
-	return func(l *reckoned.Lines) { l.ResultIn(rules.Ratio, 0, times, "is %s", fmt.Sprintf(format, args...)) }
+func levelAccount(level *model.Level, away float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(1, level.Y, "the height of the %s level on the draft", level.Name)
+		l.ResultIn(rules.Ratio, 0, away, "is how many times the height of all pieces it lies away from them")
+	}
+}
+
+func pointAccount(g *model.Garment, piece *model.Piece, far model.FarPoint) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Say(1, "[%s, %s] of %s lies farthest from all other points", g.Unit.Bare(far.At.X), g.Unit.Bare(far.At.Y), far.Edge.Address())
+		l.ResultIn(rules.Ratio, 0, far.Times, "is how many times as large %s is with that point as without it", piece.Address())
+	}
 }
 
 func girthAccount(g *model.Garment, layer *model.Layer, level *model.Level, meant model.Range) rules.Account {

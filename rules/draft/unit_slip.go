@@ -128,7 +128,7 @@ func bodyUnits(p *rules.Pass, g *model.Garment) {
 func levelUnits(p *rules.Pass, l *model.Level) {
 	p.NothingHere()
 	if away, ok := p.Garment.FarLevel(l); ok {
-		suspect(p, away > p.Limit("level"), rules.Say{Key: "height", Account: timesAccount(away, "the height of all pieces, by which the level at %s lies away from them", p.Show(l.Y)), Message: func() string {
+		suspect(p, away > p.Limit("level"), rules.Say{Key: "height", Account: levelAccount(l, away), Message: func() string {
 			return fmt.Sprintf("the %s level lies at %s, %s times the height of all pieces away from them. Look at the figure and at its unit.",
 				l.Name, p.Show(l.Y), model.Decimal(away, 1))
 		}}, func(say rules.Say) { p.AtMost(away, "level", say) })
@@ -178,7 +178,7 @@ func pieceUnits(p *rules.Pass, piece *model.Piece) {
 	}
 	odd := far.Times > p.Limit("point") && !p.Garment.Confirmed(far, p.Limit("agree"))
 	suspect(p, odd, rules.Say{
-		Key: "point", Place: far.Edge.Place, Account: timesAccount(far.Times, "its size without that point, that %s is large with it", piece.Address()),
+		Key: "point", Place: far.Edge.Place, Account: pointAccount(p.Garment, piece, far),
 		Message: func() string {
 			unit := p.Garment.Unit
 			return fmt.Sprintf("the point [%s, %s] of %s lies far from all others: without it %s would be %s times smaller. Look for a lost decimal point.",

@@ -29,9 +29,12 @@ func lineAccount(s *model.Seam, line model.LineEnd) rules.Account {
 
 func easeSideAccount(eased, other *model.Walk, easedText, otherText string) rules.Account {
 	return func(l *reckoned.Lines) {
-		l.Walk(2, 1, other, otherText)
-		l.Walk(2, -1, eased, easedText+", which is to be eased in,")
-		shorter := other.Length - eased.Length
+		shorter, depth := other.Length-eased.Length, 1
+		if shorter <= 0 {
+			depth = 2
+		}
+		l.Walk(depth, 1, other, otherText)
+		l.Walk(depth, -1, eased, easedText+", which is to be eased in,")
 		if shorter > 0 {
 			l.Sum(0, shorter, "is how much shorter it is")
 			return
