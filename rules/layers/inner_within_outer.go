@@ -90,7 +90,7 @@ func innerWithinOuter(p *rules.Pass, nest *model.Nest) {
 }
 
 // notReached reports levels at which a clearance is asked for and that one of
-// the pieces does not reach.
+// the pieces does not reach, and those at which the width of one was not measured.
 func (n *nesting) notReached() (any bool) {
 	for _, c := range n.nest.Clearance {
 		if slices.Contains(n.levels, c.Level) {
@@ -105,13 +105,25 @@ func (n *nesting) notReached() (any bool) {
 		}
 		n.Cannot(err, rules.Say{Key: c.Level.Name, Place: c.Place})
 	}
+	for _, l := range n.Garment.Levels {
+		if slices.Contains(n.levels, l) || n.nest.States(l) || !n.nest.Inner.Reaches(l) && !n.nest.Outer.Reaches(l) {
+			continue
+		}
+		for _, piece := range slices.Concat(n.nest.Inner, n.nest.Outer) {
+			if reason := n.Garment.Unmeasured(piece, l); reason != nil && len(piece.Widths) > 0 {
+				any = true
+				n.Cannot(reason, rules.Say{Key: l.Name, Place: n.nest.Place})
+				break
+			}
+		}
+	}
 	return any
 }
 
 // level judges the clearance at one level, and gives how far it falls short.
 func (n *nesting) level(l *model.Level) float64 {
 	nest, allowed := n.nest, n.nest.Allowed(l)
-	say := rules.Say{Key: l.Name, Place: nest.AllowedAt(l), Related: n.pieces()}
+	say := rules.Say{Key: l.Name, Place: nest.AllowedAt(l), Account: clearanceAccount(n.Garment, nest, l), Related: n.pieces()}
 	clearance, err := nest.ClearanceAt(l)
 	if err != nil {
 		n.Cannot(err, say)
