@@ -99,9 +99,10 @@ func (t *trace) follow(root *Outcome) {
 	}
 }
 
-// follows reports whether an outcome may be found to follow from a root.
+// follows reports whether an outcome may be found to follow from a root. Of what
+// is firm only what cannot be put right by itself may.
 func (t *trace) follows(o, root *Outcome) bool {
-	return o != root && o.Status == Found && !o.only && o.because == (gatherKey{}) && o.Rule.Firm == ""
+	return o != root && o.Status == Found && !o.only && o.because == (gatherKey{}) && (o.Rule.Firm == "" || o.cures == nil)
 }
 
 // cured makes a cure, with those that were made before, and gives the findings

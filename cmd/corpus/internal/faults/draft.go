@@ -1,9 +1,15 @@
 package faults
 
-import "understitch/cmd/corpus/internal/sheet"
+import (
+	"slices"
+	"strings"
+
+	"understitch/cmd/corpus/internal/sheet"
+)
 
 var draft = []Fault{
 	{"an outline with a gap", "outline-closed", openOutline},
+	{"an outline with a gap of 4 mm", "outline-closed", wideGap},
 	{"an outline that crosses itself", "outline-crossing", loop},
 	{"a mirrored piece without its half", "mirror-pair", oneMirrored},
 	{"a size whose grade slips", "size-step", slip},
@@ -13,6 +19,8 @@ var draft = []Fault{
 	{"a button's thickness in the wrong unit", "unit-slip", buttonUnit},
 	{"a notch's depth in the wrong unit", "unit-slip", depthUnit},
 	{"an alteration that the other side lacks", "alteration-partner", halfAltered},
+	{"an alteration that misses one edge", "alteration-partner", missed},
+	{"an alteration of one layer alone", "alteration-partner", oneLayer},
 	{"a waiver of a fault that is not there", "waiver-current", waiveNothing},
 }
 
@@ -26,6 +34,28 @@ func openOutline(p *Planter) (string, bool) {
 	by := p.by(0.5, 2)
 	move(s.edge, n-1, by, 0)
 	move(s.edge, n-2, by, 0)
+	return s.pieceAddress(), true
+}
+
+// wideGap moves one end of one edge by 4 mm, across or up and down, with its handle
+// or without. What else is wrong by that is no fault of its own.
+func wideGap(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.stitch() && len(s.edge.Pts) > 1 })
+	if !ok {
+		return "", false
+	}
+	knot, handle := 0, 1
+	if p.IntN(2) == 0 {
+		knot, handle = len(s.edge.Pts)-1, len(s.edge.Pts)-2
+	}
+	dx, dy := 4*p.sign(), 0.0
+	if p.IntN(2) == 0 {
+		dx, dy = dy, dx
+	}
+	move(s.edge, knot, dx, dy)
+	if s.edge.Form == sheet.Curve && p.IntN(2) == 0 {
+		move(s.edge, handle, dx, dy)
+	}
 	return s.pieceAddress(), true
 }
 
@@ -146,4 +176,32 @@ func halfAltered(p *Planter) (string, bool) {
 	}
 	a.Edges = a.Edges[:len(a.Edges)-1]
 	return "alter." + a.Name, true
+}
+
+// missed leaves one edge out of an alteration.
+func missed(p *Planter) (string, bool) {
+	a, ok := one(p, p.Alters)
+	if !ok {
+		return "", false
+	}
+	i := p.IntN(len(a.Edges))
+	a.Edges = slices.Delete(slices.Clone(a.Edges), i, i+1)
+	return "alter." + a.Name, true
+}
+
+// oneLayer leaves the edges of one layer out of an alteration.
+func oneLayer(p *Planter) (string, bool) {
+	a, ok := one(p, p.Alters)
+	if !ok {
+		return "", false
+	}
+	layer := p.Layers[p.IntN(2)].Name + "."
+	var kept []string
+	for _, e := range a.Edges {
+		if strings.HasPrefix(e, layer) {
+			kept = append(kept, e)
+		}
+	}
+	a.Edges = kept
+	return "alter." + a.Name, len(kept) > 0
 }
