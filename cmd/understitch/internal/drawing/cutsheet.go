@@ -131,7 +131,9 @@ func (s *CutSheet) closure(g *model.Garment, c *model.Closure) {
 		}
 	case c.Kind == "zip":
 		cut.How = zipText(g, c, length)
-	case c.Kind == "button":
+	case c.Kind == "button" && len(c.Buttons) == 1:
+		cut.How = "1 button"
+	case c.Kind == "button" && len(c.Buttons) > 1: // else it is not stated where they lie
 		cut.How = fmt.Sprintf("%d buttons", len(c.Buttons))
 	}
 	s.Lengths = append(s.Lengths, cut)

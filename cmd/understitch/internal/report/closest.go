@@ -19,7 +19,7 @@ func (s *sheet) closest(g *Garment) {
 		if n := len(c.Likewise); n > 0 {
 			subject += fmt.Sprintf(" and %d more", n)
 		}
-		s.entry(g.show(c.Margin, c.Unit), subject+" ("+c.figureOf()+": "+g.closeText(c)+")")
+		s.entry(g.showOf(c.Figure, c.Margin), subject+" ("+c.figureOf()+": "+g.closeText(c)+")")
 	}
 }
 

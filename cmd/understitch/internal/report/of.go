@@ -86,7 +86,7 @@ func (g *Garment) close(passes []rules.Finding, most int) {
 		}
 		c := Close{Rule: f.Rule.Name, Subject: f.Subject, Key: f.Key, Sizes: list(f.Sizes), WorstSize: f.Size, Figure: *fig}
 		kind, _, _ := strings.Cut(c.Key, " ") // what follows it are the names of things
-		said := strings.Join([]string{c.Rule, g.show(c.Margin, c.Unit), g.show(math.Abs(c.Measured), c.Unit), strings.Join(c.Sizes, "\x00")}, "\x00")
+		said := strings.Join([]string{c.Rule, g.showOf(c.Figure, c.Margin), g.showOf(c.Figure, math.Abs(c.Measured)), strings.Join(c.Sizes, "\x00")}, "\x00")
 		twin := c.Subject + "\x00" + said
 		said = kind + "\x00" + said
 		i, known := at[said]

@@ -175,7 +175,7 @@ func (g *Garment) figureText(f Figure, limit string) string {
 	if size := f.Limit - f.Margin; math.Abs(size+measured) < 1e-9*math.Abs(size) {
 		measured = size
 	}
-	return g.show(measured, f.Unit) + limit + g.show(f.Limit, f.Unit)
+	return g.showOf(f, measured) + limit + g.showOf(f, f.Limit)
 }
 
 func sizesAndWorst(g *Garment, f Finding) string {
@@ -192,7 +192,7 @@ func sizesAndWorst(g *Garment, f Finding) string {
 // differ reports whether the figures of the sizes differ by anything that can be
 // seen: where all are alike none is the worst.
 func (g *Garment) differ(f *Figure) bool {
-	return f != nil && g.show(f.Spread, f.Unit) != g.show(0, f.Unit)
+	return f != nil && g.showOf(*f, f.Spread) != g.showOf(*f, 0)
 }
 
 // whereabouts are the words for a place: its line in the garment's own file,
@@ -273,6 +273,19 @@ func (g *Garment) own() model.Unit {
 		return unit
 	}
 	return model.Millimetre
+}
+
+// showOf writes a value of a figure. A ratio that is held against less than one is
+// a share, and is shown in percent.
+func (g *Garment) showOf(f Figure, v float64) string {
+	if rules.Unit(f.Unit) != rules.Ratio || !(f.Limit > 0 && f.Limit < 1) {
+		return g.show(v, f.Unit)
+	}
+	places := 0
+	if math.Abs(f.Margin) < 0.01 {
+		places = 1 // else both would look alike
+	}
+	return model.Decimal(v*100, places) + " %"
 }
 
 // show writes a figure in its unit, lengths in the unit of the spec.

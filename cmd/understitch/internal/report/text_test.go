@@ -151,3 +151,24 @@ func TestColour(t *testing.T) {
 	}
 	require.Equal(t, bare, cleaned.String())
 }
+
+// A share is shown in percent, any other ratio as it is; the machine's report has
+// both plain.
+func TestSharesAreShownInPercent(t *testing.T) {
+	for _, c := range []struct {
+		measured, limit, margin float64
+		want                    string
+	}{
+		{2.0 / 3, 0.5, 0.5 - 2.0/3, "figure    67 %, where the limit is 50 %"},
+		{0.503, 0.5, -0.003, "figure    50.3 %, where the limit is 50 %"},
+		{3.4, 2.5, -0.9, "figure    3.4, where the limit is 2.5"},
+		{0, 1, -1, "figure    0, where the limit is 1"},
+	} {
+		f := finding(rules.Error, 1)
+		f.Measured, f.Limit, f.Margin, f.Unit = c.measured, c.limit, c.margin, rules.Ratio
+		f.Figures = model.Exactly(c.measured)
+		d := Of([]*inspect.Report{inspected(f)}, Options{Least: rules.Error})
+		require.Contains(t, written(t, "text", d, Look{Width: 80}), c.want)
+		require.Contains(t, written(t, "json", d, Look{}), `"unit": "ratio"`)
+	}
+}
