@@ -77,7 +77,7 @@ func accountOf(w *world, rule *rules.Rule, file, address string, g *model.Garmen
 		b.WriteString("\n")
 	}
 	if len(verdicts) == 0 && rule.Across == nil {
-		say(rule.Name + " has nothing to judge there")
+		say(strings.TrimSpace(rule.Name + " has nothing to judge there. " + rule.Doc.Nothing))
 	}
 	for _, o := range verdicts {
 		writeLines(&b, g, o.Account(), w.columns())
@@ -126,7 +126,7 @@ func inUnit(g *model.Garment, v float64, unit rules.Unit) string {
 	case rules.Millimetres:
 		return g.Show(v)
 	case rules.Degrees:
-		return model.Decimal(v, 1) + "°"
+		return model.Decimal(v, 2) + "°" // finer than a report, so that what is added up comes out as shown
 	case rules.Percent:
 		return model.Decimal(v, 1) + " %"
 	}

@@ -7,6 +7,10 @@ import (
 // Walk accounts for one side of a join or share, and adds it to what follows, or
 // takes it off.
 func (l *Lines) Walk(depth int, sign float64, w *model.Walk, name string) {
+	if len(w.Runs) == 1 && len(w.Notches) == 0 {
+		l.stretch(depth, sign, w.Runs[0].Edge, w.Runs[0].From, w.Runs[0].To)
+		return
+	}
 	for _, r := range w.Runs {
 		l.stretch(depth+1, 1, r.Edge, r.From, r.To)
 	}

@@ -129,6 +129,9 @@ func (l *Lines) Differ(unit Unit, depth int, a float64, textA string, b float64,
 // words.
 func (l *Lines) Off(depth int, mm float64, r model.Range, meant string) {
 	off := r.Beyond(mm)
+	if r == (model.Range{}) {
+		meant = "nothing"
+	}
 	switch {
 	case off == 0:
 		l.Result(depth, 0, "is how far it lies outside what is meant, %s", meant)
