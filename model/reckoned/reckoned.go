@@ -146,6 +146,12 @@ func (l *Lines) Off(depth int, mm float64, r model.Range, meant string) {
 // Misplaced tells how far a place along one side lies from that along the other,
 // but for what the first side is longer by, which may lie before them.
 func (l *Lines) Misplaced(g *model.Garment, at float64, text string, other float64, otherText string, longer float64) {
+	if max(longer, -longer) < 1e-9 {
+		l.Add(1, at, "%s", text)
+		l.Add(1, -other, "less %s", otherText)
+		l.Sum(0, at-other, "is how much further along the first lies")
+		return
+	}
 	l.Add(2, at, "%s", text)
 	l.Add(2, -other, "less %s", otherText)
 	l.Sum(1, at-other, "is how much further along the first lies")
