@@ -88,7 +88,10 @@ func TestSpacingNamesPartners(t *testing.T) {
 	require.Len(t, list, 1)
 	require.Contains(t, list[0].Message, "it must be 1.27 cm clear of it. Move it.")
 	list = judged(t, sides(notch("a", near), notch("a", "at = 39.2"), sideSeam))
-	require.Len(t, list, 2, "both lie too close")
+	require.Len(t, list, 1, "both lie too close, and are moved together")
 	require.Contains(t, list[0].Message, "Move it, and shell.back.notch.a with it.")
-	require.Contains(t, list[1].Message, "Move it, and shell.front.notch.a with it.")
+	list = judged(t, sides(notch("a", "at = 1.3"), notch("a", "at = 38.95"), sideSeam))
+	require.Len(t, list, 1, "only the second lies too close")
+	require.Equal(t, "shell.back.notch.a", list[0].Subject)
+	require.Contains(t, list[0].Message, "Move it, and shell.front.notch.a with it.")
 }

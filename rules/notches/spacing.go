@@ -27,8 +27,8 @@ var Spacing = rules.Rule{
 			"close together are taken for a double one.",
 		How: "Along the edge as drawn, measure from each notch to the corners of its edge, to the mouths of the darts on it, and to the other " +
 			"notches. The fold is no corner, nor is a place where the outline runs straight on from one edge to the next. A notch at a dart's " +
-			"mouth marks its leg and is not judged against that dart. A double notch, kind = \"double\", is one notch.",
-		Nothing: "The edge has no corner, dart or other notch, or another rule finds the notch in the wrong place.",
+			"mouth marks its leg and is not judged against that dart. A double notch, kind = \"double\", is one notch. Where two notches that are laid on each other both lie too close, the first tells of it.",
+		Nothing: "The edge has no corner, dart or other notch, or another rule finds the notch in the wrong place, or one that it is laid on has told of it.",
 		Fix:     "Move the notch, and its partner on the other side, clear of the place named. Write two that belong together as one double notch.",
 		Bad:     spacingBad, Good: spacingGood, Since: "0.1",
 	},
@@ -51,6 +51,9 @@ func spacing(p *rules.Pass, n *model.Notch) {
 		return // notch-on-line reports it, or the rule that finds it off its partner
 	}
 	for _, r := range near {
+		if r.Apart < p.Limit("clear") && toldOfPartner(p, n, r) {
+			continue
+		}
 		say := rules.Say{Place: n.Given}
 		var what string
 		switch {
@@ -74,6 +77,22 @@ func spacing(p *rules.Pass, n *model.Notch) {
 		}
 		p.AtLeast(r.Apart, p.Limit("clear"), say)
 	}
+}
+
+// toldOfPartner reports whether a notch before it on which this one is laid lies too
+// close to the same thing: the two are moved together, and that has been said.
+func toldOfPartner(p *rules.Pass, n *model.Notch, r model.NotchRoom) bool {
+	all := p.Garment.Notches()
+	return slices.ContainsFunc(p.Garment.Meetings(n), func(m model.NotchMeeting) bool {
+		near, err := m.Partner.Room()
+		if err != nil || slices.Index(all, m.Partner) > slices.Index(all, n) || m.Partner.OffLine(p.Limit("line")) || misplaced(p, m.Partner) {
+			return false
+		}
+		return slices.ContainsFunc(near, func(o model.NotchRoom) bool {
+			alike := r.Corner != nil && o.Corner != nil || r.Notch != nil && o.Notch != nil
+			return alike && o.Apart < p.Limit("clear")
+		})
+	})
 }
 
 // misplaced reports whether a notch misses its partner and would keep clear where
