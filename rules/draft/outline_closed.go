@@ -25,8 +25,8 @@ var OutlineClosed = rules.Rule{
 		Why: "Where an edge does not start at the end of the one before it, one of the two was moved and the other was not. A length, a corner or " +
 			"a width of the piece is wrong, and it cannot be cut as drawn.",
 		How: "Go round the piece in drawing order and measure from the end of each edge to the start of the next, and from the last to the first. " +
-			"A paper piece has no outline. Then each of the two ends is brought to the other, and all else looked at again: what is found no " +
-			"longer came of the gap and is told as a note of it, and what is found all the same is told by itself.",
+			"A paper piece has no outline. Where there is a gap, each of its two ends is brought to the other, and all else is looked at " +
+			"again: what is then found no longer came of the gap and is told as a note of it; what is found all the same is told by itself.",
 		Fix: "Give both edges the same point at that corner. A point with a name keeps them together.",
 		Bad: outlineClosedBad, Good: outlineClosedGood, Since: "0.1",
 	},

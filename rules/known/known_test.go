@@ -186,3 +186,47 @@ func TestWrittenAndRead(t *testing.T) {
 		}
 	})
 }
+
+// What follows from a known finding is known by itself, and what comes of it later
+// is in force.
+func TestWhatFollowsIsKnownByItself(t *testing.T) {
+	root := func(follow ...rules.Finding) rules.Finding {
+		f := bare(depth, "alter.fitting")
+		f.Follow = follow
+		return f
+	}
+	left := func(k *File, f rules.Finding) (found []string, waived int) {
+		r := rules.Result{Findings: []rules.Finding{f}}
+		k.Apply("a", &r, model.Millimetre)
+		for _, f := range r.Findings {
+			found = append(found, f.Rule.Name+" "+f.Subject)
+		}
+		return found, len(r.Waived)
+	}
+	k := accepted(t, root(finding(walk, "seam.side", "", 4)))
+	require.Equal(t, 2, k.Len())
+	for _, c := range []struct {
+		name   string
+		f      rules.Finding
+		found  []string
+		waived int
+	}{
+		{"as it was", root(finding(walk, "seam.side", "", 4)), nil, 2},
+		{"what follows is worse", root(finding(walk, "seam.side", "", 5)), []string{"seam-walk seam.side"}, 1},
+		{"more follows", root(finding(walk, "seam.side", "", 4), finding(walk, "seam.back", "", 4)), []string{"seam-walk seam.back"}, 2},
+		{"nothing follows any more", root(), nil, 1},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			found, waived := left(k, c.f)
+			require.Equal(t, c.found, found)
+			require.Equal(t, c.waived, waived)
+		})
+	}
+	t.Run("what follows for now from what cannot be accepted stays known, and nothing is added", func(t *testing.T) {
+		gap := finding(closed, "shell.front", "", 4)
+		gap.Follow = []rules.Finding{finding(walk, "seam.side", "", 9), finding(walk, "seam.back", "", 9)}
+		after, _ := k.Update([]Checked{{"a", true, []rules.Finding{root(), gap}}}, true, always)
+		require.Equal(t, 2, after.Len())
+		require.InDelta(t, 4, *after.Entries()[1].Off, 1e-9)
+	})
+}
