@@ -26,8 +26,9 @@ var FoldStraight = rules.Rule{
 		Why: "Cloth folds along a straight line only. A curved edge laid to the fold loses or gains what lies beyond it. An edge that is not " +
 			"square to the fold makes a peak or a dip at the centre once the piece is opened out.",
 		How: "Lay a ruler from end to end of the fold: the figure is how far the line strays from it at most. Then the corner at each end is held " +
-			"against a set square. An edge that is nowhere near square is taken as meant where two layers have it so, where what it is sewn to answers it, as a " +
-			"skirt that comes up to a pointed bodice, and where it is a point by its looks and not hemmed, as the neckline of a V; else it is a note. A corner that is square " +
+			"against a set square. An edge that is nowhere near square is a note, unless " +
+			"the pattern shows that it is meant. It does where two layers have it so. It does where what it is sewn to answers it, as a skirt that comes up to " +
+			"a pointed bodice. And so it does where the edge is a point by its looks and not hemmed, as the neckline of a V. A corner that is square " +
 			"on one of two layers which share the edge, and not on the other, is left to shared-edge.",
 		Nothing: "The piece is not on the fold.",
 		Fix:     "Draw the fold with line = [a, b]. Curve the neighbouring edge so that it leaves the fold at 90°.",

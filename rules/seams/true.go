@@ -28,18 +28,18 @@ var True = rules.Rule{
 			"angles must add up to 180°; neither need be 90°. This is asked where the two edges are one line: finished alike, in one share, held " +
 			"in by one elastic, sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam " +
 			"crosses on both sides, as at a waist, a bend may be meant. Where the line is true on one of two layers that share it and not on the other, shared-edge says so. A bend further " +
-			"from straight than its limit is no slip of the pencil and is taken as meant where both pieces turn into it alike, where two layers have " +
-			"it, and at the centre of anything but a hem, as in a V; else it is a note. Corners at a fold are for fold-straight.",
+			"from straight than its limit is no slip of the pencil, and is a note, unless the pattern shows that it is meant. It does where both pieces turn into it " +
+			"alike, where two layers have it, and at the centre of anything but a hem, as in a V. Corners at a fold are for fold-straight.",
 		Nothing: "No line goes on across an end of the seam, or shared-edge tells of it.",
 		Fix:     "Lay the two pieces together along the seam as sewn, and re-draw the line over it as one.",
 		Bad:     trueBad, Good: trueGood, Since: "0.1",
 	},
 	Limits: append(rules.Steps(3, 8, rules.Degrees, "how far the two corners together may be from 180 degrees",
 		"common practice, no source; that the angles must make 180 together, and need not be 90: What is truing, telus.net/inspiredsewing"),
-		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is meant so", Source: "common practice, no source"},
+		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is no slip, and may be meant", Source: "common practice, no source"},
 		rules.Limit{Name: "alike", Value: 15, Unit: rules.Degrees, Text: "how far the two angles of a corner may differ that is meant so, as where both sides of a shirt's tail rise to the seam", Source: "common practice, no source"},
 		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is left to shared-edge", Source: "common practice, no source"},
-		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "the same where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},
+		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "as the limit meant, where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},
 	),
 	Each: rules.Seams(trueSeam),
 }
