@@ -104,6 +104,18 @@ func (e *Engine) CheckAcross(sizes []*model.Garment, s *Settings) []Outcome {
 	})
 }
 
+// Misnamed gives the errors of the rules in force that name something which the
+// garment has only under a name that is nearly the same: it cannot be checked by them.
+func (e *Engine) Misnamed(g *model.Garment, s *Settings) []model.Diagnostic {
+	var out []model.Diagnostic
+	for i, r := range e.rules {
+		if r.Misnamed != nil && s.rules[i].severity != Off {
+			out = append(out, r.Misnamed(g)...)
+		}
+	}
+	return out
+}
+
 func (e *Engine) run(g *model.Garment, s *Settings, walk func(*Rule, func(model.Thing, func(*Pass)))) []Outcome {
 	var out []Outcome
 	for i, r := range e.rules {

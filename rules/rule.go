@@ -16,6 +16,10 @@ type Rule struct {
 	Each     Each   // what it looks at in every size, and how it judges one of them
 	Across   Across // instead of Each: what it looks at over all sizes together
 
+	// Misnamed gives errors for what the rule names and a garment has only under a
+	// name that is nearly the same; nil for a rule that names nothing of a garment.
+	Misnamed func(g *model.Garment) []model.Diagnostic
+
 	Firm  string      // why its findings cannot be accepted; "" where they can
 	Place model.Place // the line of the house file that states it; zero for a rule that is built in
 }

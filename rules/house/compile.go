@@ -21,6 +21,7 @@ type rule struct {
 	kind    *kind
 	in      model.Unit
 	reads   []slot
+	levels  []levelName
 	used    map[string]bool
 	where   *part
 	only    []only
@@ -78,7 +79,7 @@ func compile(h *spec.House, r *spec.Require, taken []*rules.Rule) (*rules.Rule, 
 	if made.message = c.optional(r.Message); made.message != nil {
 		made.message.expr = &shown{made.message.expr} // a message may be one figure
 	}
-	made.reads, made.used = c.slots, c.used
+	made.reads, made.used, made.levels = c.slots, c.used, c.levels
 	if !model.Errors(c.diags) {
 		c.try(made.where, r.Where, cty.Bool, "where")
 		if e := r.That; e != nil {
@@ -89,7 +90,7 @@ func compile(h *spec.House, r *spec.Require, taken []*rules.Rule) (*rules.Rule, 
 	}
 	out.Doc, out.Settled = made.doc(), made.settled()
 	if !model.Errors(c.diags) {
-		out.Each = made.each
+		out.Each, out.Misnamed = made.each, made.misnamed
 	}
 	return out, c.diags
 }

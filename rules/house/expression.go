@@ -35,6 +35,7 @@ type compiler struct {
 	kind      *kind
 	functions map[string]callable
 	slots     []slot
+	levels    []levelName                  // that are named in it
 	used      map[string]bool              // names of figures, as far as things by name have them
 	dims      map[hclsyntax.Expression]dim // of what was compiled
 	loops     []loop                       // that an expression stands in

@@ -75,7 +75,7 @@ func TestMissing(t *testing.T) {
 	require.Equal(t, []string{"shell.back: cannot, piece.area is not known"},
 		outcomes(t, "of = piece\nonly = { name = \"back\" }\nthat = piece.area > 3\nmessage = \"x\""))
 	require.Equal(t, []string{"garment: cannot, body.bust_girth is not known"}, outcomes(t, "of = garment\nthat = body.bust_girth > 3\nmessage = \"x\""))
-	require.Equal(t, []string{"garment: cannot, there is no garment.layers.coat.order"}, outcomes(t, "of = garment\nthat = garment.layers.coat.order > 3\nmessage = \"x\""))
+	require.Equal(t, []string{"garment: cannot, there is no garment.layers.coat.order, which house.hcl:4:8 asks for"}, outcomes(t, "of = garment\nthat = garment.layers.coat.order > 3\nmessage = \"x\""))
 	require.Equal(t, []string{"shell.back: passed"},
 		outcomes(t, "of = piece\nonly = { name = \"back\" }\nthat = piece.area == null || piece.area > 3\nmessage = \"x\""))
 	require.Equal(t, []string{"shell.back: area not known"},

@@ -99,7 +99,7 @@ func TestReadyMade(t *testing.T) {
 		{"both, bad", "of = bone\nfigure = bone.length\nleast = 9.5\ngreatest = 10",
 			[]string{"bone.side: the length of bone.side is 90 mm; from 95 mm to 100 mm is asked for"}},
 		{"of a level", "of = layer\nonly = { side = \"outer\" }\nfigure = layer.girth.waist\nleast = body.waist_girth",
-			[]string{"shell: cannot, there is no layer.girth.waist"}},
+			[]string{"shell: cannot, there is no layer.girth.waist, which house.hcl:5:10 asks for"}},
 		{"percent", "of = layer\nonly = { name = \"shell\" }\nfigure = layer.stretch_across\ngreatest = 15",
 			[]string{"shell: the stretch across of shell is 20 %; at most 15 % is asked for"}},
 		{"equality", "of = seam\nfigure = seam.sides[0]\nequals = seam.sides[1]\nwithin = mm(2)",
@@ -193,5 +193,18 @@ func TestMatches(t *testing.T) {
 		{strings.Repeat("a", 5000), strings.Repeat("*a", 200) + "b", false},
 	} {
 		require.Equal(t, c.want, matches(c.name, c.pattern), "%.20s %.20s", c.name, c.pattern)
+	}
+}
+
+// A level with a letter or two wrong is a slip of the pen; a name of its own is not.
+func TestLevelNamesThatAreSlips(t *testing.T) {
+	for _, c := range []struct {
+		word, known string
+		want        bool
+	}{
+		{"waits", "waist", true}, {"wast", "waist", true}, {"hips", "hip", true}, {"high_hip", "high-hip", true},
+		{"bust", "waist", false}, {"hem", "hip", false}, {"hip", "hem", false}, {"chest", "waist", false},
+	} {
+		require.Equal(t, c.want, slip(c.word, c.known), c.word+" for "+c.known)
 	}
 }

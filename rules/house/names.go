@@ -64,6 +64,11 @@ func (c *compiler) name(e *hclsyntax.ScopeTraversalExpr) (hclsyntax.Expression, 
 		return e, info{}
 	}
 	about := c.walk(f.about(), e.Traversal[2:], e.SrcRange, first+"."+word)
+	if f.shape == levels && len(e.Traversal) > 2 {
+		if level, ok := stepName(e.Traversal[2]); ok {
+			c.levels = append(c.levels, levelName{level, path(e.Traversal), e.SrcRange})
+		}
+	}
 	s := slot{root: root, figure: f, whole: len(e.Traversal) == 2}
 	return &ref{e, c.slot(s), e.Traversal[2:], path(e.Traversal)}, about
 }

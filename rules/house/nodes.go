@@ -9,6 +9,7 @@ import (
 	"github.com/zclconf/go-cty/cty"
 
 	"understitch/model"
+	"understitch/model/spec"
 )
 
 // The nodes here take the place of the parser's own in a compiled expression.
@@ -49,7 +50,8 @@ func (n *ref) Value(ctx *hcl.EvalContext) (cty.Value, hcl.Diagnostics) {
 	}
 	v, diags := n.rest.TraverseRel(v)
 	if diags.HasErrors() {
-		return fail(n.SrcRange, "", "there is no %s", n.written)
+		at := spec.PlaceOf(n.SrcRange)
+		return fail(n.SrcRange, "", "there is no %s, which %s:%d:%d asks for", n.written, at.File, at.Start.Line, at.Start.Column)
 	}
 	return v, nil
 }

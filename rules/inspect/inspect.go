@@ -202,6 +202,9 @@ func (in *Inspector) document(ctx context.Context, r *Report, doc *spec.Document
 		if o.NoRules {
 			return
 		}
+		if l.misnamed(h.engine.Misnamed(l.garment, settings)) {
+			return
+		}
 		l.outcomes = h.engine.Trace(l.garment, settings)
 		inTable(o.Wearers, n, l.garment, l.outcomes)
 		l.said = asking.Look(n, l.garment, func(rule string) rules.Severity { return settings.InForce(rule).Severity })

@@ -30,6 +30,16 @@ type look struct {
 	fault    *fault        // what we fell over
 }
 
+// misnamed takes down what the house's rules name wrongly, for which a garment is not
+// checked, and reports whether there is such.
+func (l *look) misnamed(diags []model.Diagnostic) bool {
+	l.diags = append(l.diags, diags...)
+	if len(diags) > 0 {
+		l.garment = nil
+	}
+	return len(diags) > 0
+}
+
 // bodies lists the sizes or wearers that a garment is built for. Partial tells
 // that these are not all the sizes of the spec.
 func (in *Inspector) bodies(r *Report, doc *spec.Document, o Options) (list []build, partial bool) {
