@@ -7,13 +7,18 @@ import (
 	"understitch/model/curve"
 )
 
+// justInside is how far from the end of a dart, in millimetres, what it takes out is
+// asked for: more than the arithmetic may be out by, and less than would show.
+const justInside = 1e-7
+
 // DartsBetween is the most that the inner piece's darts take out of its width
 // more than the outer's do, at any height of the inner piece's frame from top to
 // bottom; nothing where they take out less. By so much the inner piece may stand
 // out as it lies on the paper. The same height lies so much lower in the outer
 // piece's frame. Where that is not known (NaN) no heights of the two belong together, and the
 // inner piece's darts count in full. Between two ends of darts what they take out
-// runs evenly enough that the heights of those ends and midway decide.
+// runs evenly enough that the heights by those ends and midway decide: at an end
+// itself the computer's arithmetic would tell whether a dart is met.
 func (n *Nest) DartsBetween(top, bottom, lower float64) (float64, error) {
 	most := 0.0
 	at := func(y float64) error {
@@ -33,15 +38,15 @@ func (n *Nest) DartsBetween(top, bottom, lower float64) (float64, error) {
 		}
 		slices.Sort(heights)
 	}
-	for i, y := range heights {
-		if err := at(y); err != nil {
-			return 0, err
-		}
-		if i == 0 {
+	for i := 1; i < len(heights); i++ {
+		from, to := heights[i-1]+justInside, heights[i]-justInside
+		if to < from {
 			continue
 		}
-		if err := at((y + heights[i-1]) / 2); err != nil {
-			return 0, err
+		for _, y := range [3]float64{from, (from + to) / 2, to} {
+			if err := at(y); err != nil {
+				return 0, err
+			}
 		}
 	}
 	return most, nil
