@@ -10,10 +10,16 @@ import (
 func (t *trials) plugin(file string, s inspect.Standards, p *spec.Plugin) {
 	t.rules++
 	tried := plugin.Try(pluginRunner(), plugin.Beside(file), s.House, p, beside(file))
-	t.tried++ // whether it keeps to the protocol is one more example
 	var faults []string
 	for _, f := range tried.Faults {
 		faults = append(faults, p.Place.String()+": "+f)
 	}
-	t.came(p.Name, tried.Examples, faults, "keeps to the protocol")
+	right := "keeps to the protocol"
+	if len(tried.Examples) == 0 {
+		right += "; it has no examples"
+	}
+	if len(faults) > 0 {
+		t.unkept++ // which is no example
+	}
+	t.came(p.Name, tried.Examples, faults, right)
 }

@@ -60,7 +60,7 @@ func tryRules(w *world, paths []string) error {
 	switch {
 	case t.trouble:
 		return status(statusTrouble)
-	case t.wrong > 0:
+	case t.wrong > 0 || t.unkept > 0:
 		return status(statusFindings)
 	}
 	return nil
@@ -109,7 +109,8 @@ func houseFiles(paths []string) ([]string, error) {
 type trials struct {
 	w             *world
 	houses, rules int
-	tried, wrong  int
+	tried, wrong  int // examples
+	unkept        int // plugins that do not keep to the protocol
 	trouble       bool
 }
 
@@ -139,7 +140,7 @@ func (t *trials) house(in *inspect.Inspector, file string) {
 // came tells how the examples of a rule came out. wrong is what was found wrong
 // beside them, and right what is said where nothing was.
 func (t *trials) came(name string, examples []house.Trial, wrong []string, right string) {
-	good, bad := 0, 0
+	good, bad, faults := 0, 0, len(wrong)
 	for _, trial := range examples {
 		t.tried++
 		switch {
@@ -151,7 +152,7 @@ func (t *trials) came(name string, examples []house.Trial, wrong []string, right
 			bad++
 		}
 	}
-	t.wrong += len(wrong)
+	t.wrong += len(wrong) - faults
 	text := fmt.Sprintf("%d good and %d bad as they must be", good, bad)
 	switch {
 	case good+bad == 0 && right == "":
@@ -190,8 +191,14 @@ func beside(file string) func(name string) ([]byte, error) {
 }
 
 func (t *trials) total() {
-	t.line(fmt.Sprintf("%s, %s: %d as they must be, %d not",
-		counted(t.rules, "rule"), counted(t.tried, "example"), t.tried-t.wrong, t.wrong), "")
+	text := counted(t.rules, "rule") + ", no examples"
+	if t.tried > 0 {
+		text = fmt.Sprintf("%s, %s: %d as they must be, %d not", counted(t.rules, "rule"), counted(t.tried, "example"), t.tried-t.wrong, t.wrong)
+	}
+	if t.unkept > 0 {
+		text += fmt.Sprintf("; %s not as the protocol has it", counted(t.unkept, "plugin"))
+	}
+	t.line(text, "")
 }
 
 func counted(n int, word string) string {

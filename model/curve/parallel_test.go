@@ -51,7 +51,7 @@ func TestParallelClosedForms(t *testing.T) {
 }
 
 // An allowance of 10 mm round a half circle changes its length by exactly 10π,
-// whatever the radius (design sources 9b).
+// whatever the radius (closed form).
 func TestParallelOfAHalfCircle(t *testing.T) {
 	for _, r := range []float64{20, 700 / math.Pi, 1234.5} {
 		p := New(Arc(pt(0, 0), r, r, 0, false, true, pt(2*r, 0)))

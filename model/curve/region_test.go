@@ -20,7 +20,7 @@ func TestAreaClosedForms(t *testing.T) {
 	tests := []struct {
 		name      string
 		edges     []*Path
-		want      float64 // closed form
+		want      float64 // half of the bow, closed form, integrated by the Simpson rule
 		clockwise bool
 	}{
 		{"rectangle", rectangle(10, 20, 110, 70), 5000, true},
@@ -185,7 +185,7 @@ func TestCrossings(t *testing.T) {
 		{"touching", zigzag, 0, []float64{0, 2*s + 10}},
 		{"through", zigzag, 5, []float64{s / 2, 1.5*s + 10, 2.5*s + 10}},
 		{"missing", zigzag, -1, nil},
-		{"touching a bow", New(quadratic(pt(0, 0), pt(50, 80), pt(100, 0))), 40, []float64{133.370540 / 2}}, // design sources 9b
+		{"touching a bow", New(quadratic(pt(0, 0), pt(50, 80), pt(100, 0))), 40, []float64{133.370540 / 2}}, // half of the bow, closed form, integrated by the Simpson rule
 		{"touching a circle", fullEllipse(50, 50), 50, []float64{25 * math.Pi}},
 		{"two stretches in one line", Polyline(pt(0, 0), pt(10, 0), pt(20, 0)), 0, []float64{0, 20}},
 	}

@@ -29,7 +29,7 @@ var BodyPlausible = &rules.Rule{
 			"waist behind: 5.2 cm, and 0.157 of the height, and 0.307 of the hip. Trunk length, from the shoulder through the legs and back: 17.2 " +
 			"cm, and 0.454 of the height, and 0.634 of the hip. Two women in three lie within 3.1 cm of the first and 3.9 cm of the second: that " +
 			"is the usual spread. The figure is how many times that spread the measure lies off. The shares are from the 1,986 women of a survey " +
-			"of 2012 (Gordon and others, NATICK/TR-15/007, 2014). About one real body in eighty passes the limit; those of men and of children go " +
+			"of 2012 (Gordon and others, NATICK/TR-15/007, 2014). About one real body in eighty exceeds the limit; those of men and of children go " +
 			"by other shares.",
 		Nothing: "The height and the hip are not both stated, or no other measure is of which it is known how it goes with them.",
 		Fix:     "Take the measure again, and look whether it stands in the right column and unit. Where the body is so, leave it.",
