@@ -19,7 +19,8 @@ levels, what darts take in, where notches lie, both sides of each seam and which
 way they run, closures and runs, in every size. Nothing is judged.
 
 The text form is in the unit of the spec; the JSON form (docs/measurements.schema.json)
-is in millimetres and not rounded. A figure that cannot be had is left out.`,
+is in millimetres and not rounded. A figure that cannot be had is left out; where a
+girth is missing only because a width was not measured, the text says which.`,
 		Example: `  understitch measure rink-dress` + suffix + `
   understitch measure --size 38 --format json`,
 		RunE: func(cmd *cobra.Command, paths []string) error {

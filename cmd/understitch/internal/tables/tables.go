@@ -1,6 +1,7 @@
 // Package tables writes the figures of a garment as tables for the cutting
 // table: a row a figure, a column a size, lengths in the unit of the spec. What
-// cannot be had is a dash, and a row of dashes is left out.
+// cannot be had is a dash, and a row of dashes is left out; of a girth that is
+// missing only because somebody did not measure, the last lines tell the reason.
 //
 // The figures come from package measured, which knows no order; the order of
 // the rows is that of the spec.
@@ -47,6 +48,8 @@ type table struct {
 	heads []string
 	sizes []measured.Size
 	rows  []row
+
+	unknown []string // what could be measured and was not, and why
 }
 
 // row is a heading (no cells), or a figure in every size.
@@ -142,6 +145,9 @@ func (t *table) print(w io.Writer, width int) error {
 		for _, r := range t.rows {
 			t.printRow(&b, r, names, cells, from, to)
 		}
+	}
+	for _, text := range t.unknown {
+		b.WriteString("\n" + strings.Join(report.Wrap(report.Clean(text), width), "\n") + "\n")
 	}
 	_, err := io.WriteString(w, b.String())
 	return err

@@ -87,3 +87,47 @@ func TestNoEmptyHeadings(t *testing.T) {
 	require.NotContains(t, b.String(), "bones")
 	require.True(t, strings.HasPrefix(b.String(), "\n"), "set off from the garment before")
 }
+
+// Of a girth that is missing because a width was not measured the reason stands
+// below; of a layer that is open at a level nothing does.
+func TestGirthsThatAreNotKnown(t *testing.T) {
+	const src = `garment "skirt" { unit = "cm" }
+level "waist" {}
+level "hip"   {}
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    fold  = centre
+    width = { waist = 18 }
+    edge "side"   { length = 60 }
+    edge "centre" { length = 60 }
+  }
+  piece "back" {
+    fold  = centre
+    width = { waist = 18, hip = 24 }
+    edge "side"   { length = 60 }
+    edge "centre" { length = 60 }
+  }
+}
+seam "side" { join = [shell.front.side, shell.back.side] }
+`
+	text := func(src string) string {
+		doc, diags := spec.Read("skirt.garment.hcl", []byte(src), nil)
+		require.Empty(t, diags)
+		g, diags := doc.Garment("")
+		require.Empty(t, diags)
+		var b bytes.Buffer
+		require.NoError(t, Write(&b, g, []measured.Size{measured.Of(g)}, 60, true))
+		return b.String()
+	}
+	got := text(src)
+	require.Contains(t, got, "girth at waist")
+	require.NotContains(t, got, "girth at hip")
+	require.Contains(t, got, `
+girth of shell at hip not known: shell.front has no drawing
+and no width at the hip level, which shell.back reaches
+beside it (seam.side): state its width there, or levels = {}
+if it reaches only those it has a width at
+`)
+	require.NotContains(t, text(strings.Replace(src, "waist = 18 }", "waist = 18 }\n    levels = {}", 1)), "not known")
+}
