@@ -103,12 +103,21 @@ func (g *Garment) widens(outer, inner *Edge, f curve.Foot, level float64) bool {
 // runsDown reports whether an edge bounds its piece sideways, going on from a
 // level at that height; see OutsideBeyond.
 func (g *Garment) runsDown(e *Edge, level float64) bool {
-	if run := e.Path.End().Sub(e.Path.Start()); math.Abs(run.X) > math.Abs(run.Y) {
+	if !steep(e) {
 		return false
 	}
 	box := e.Path.Bounds()
 	crosses := box.Min.Y < level-nearEnd && box.Max.Y > level+nearEnd
 	return crosses || g.sewnToBody(e)
+}
+
+// steep reports whether a drawn edge falls more than it runs across.
+func steep(e *Edge) bool {
+	if !e.Drawn() {
+		return false
+	}
+	run := e.Path.End().Sub(e.Path.Start())
+	return math.Abs(run.Y) >= math.Abs(run.X)
 }
 
 // sewnToBody reports whether the cloth goes on past the edge round the body:

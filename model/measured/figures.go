@@ -151,6 +151,9 @@ func Outside(g *model.Garment, n *model.Nest) *float64 {
 	if !ok {
 		return nil
 	}
+	if len(n.Outer) > 1 || len(n.Inner) > 1 {
+		return nil // of several pieces there is no one outline
+	}
 	if beside, err := n.BesideEachOther(g); err != nil || beside {
 		return nil
 	}

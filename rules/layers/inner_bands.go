@@ -50,8 +50,12 @@ func (b band) where() string {
 	return "between the levels " + b.upper.Name + " and " + b.lower.Name
 }
 
+// several reports whether pieces are taken together on one of the sides.
+func (n *nesting) several() bool { return len(n.nest.Outer) > 1 || len(n.nest.Inner) > 1 }
+
 // bands are those between neighbouring levels, then the ones above the highest
-// and below the lowest, as far as both pieces reach.
+// and below the lowest, as far as both pieces reach, or where several are taken
+// together as far as all are sewn to each other.
 func (n *nesting) bands() []band {
 	var out []band
 	add := func(upper, lower *model.Level, top, bottom float64) {
@@ -76,6 +80,21 @@ func (n *nesting) bands() []band {
 		}
 	}
 	first, last := n.levels[0], n.levels[len(n.levels)-1]
+	if n.several() {
+		for _, l := range []*model.Level{first, last} {
+			y, ok := n.nest.Outer.LevelY(l)
+			if !ok {
+				continue
+			}
+			if l == first {
+				add(nil, l, y-n.sewnBeyond(l, true), y)
+			}
+			if l == last {
+				add(l, nil, y, y+n.sewnBeyond(l, false))
+			}
+		}
+		return out
+	}
 	highest, okFirst := n.nest.Outer.LevelY(first)
 	lowest, okLast := n.nest.Outer.LevelY(last)
 	if top, bottom, err := n.nest.CommonHeights(n.Garment); err == nil && okFirst && okLast {
@@ -162,6 +181,13 @@ func (n *nesting) lay() (doubt func(y float64) float64, err error) {
 	if !nest.SameHalves() {
 		return nil, fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", nest.Outer.Address(), nest.Inner.Address())
 	}
+	return n.shareDoubt()
+}
+
+// shareDoubt is what there is to doubt in the share that lays one piece on the
+// other, or why it cannot.
+func (n *nesting) shareDoubt() (doubt func(y float64) float64, err error) {
+	nest := n.nest
 	off, doubt, err := nest.Doubt(n.Garment)
 	if err != nil {
 		return nil, err

@@ -36,7 +36,9 @@ var InnerWithinOuter = &rules.Rule{
 			"the inner piece is also laid on the outer, as drafted on one sheet or along the share " +
 			"that the nest names, over the whole height that both have. It must not stand out by more than is meant and its darts take up. Beyond the levels only what stands out sideways is " +
 			"out: over a side, or over a seam of its own name, such as the shoulder. A neck, an armhole or a waist that lies higher is left to shared-edge where the layers share it; " +
-			"else the report says that it is not known whether it is meant. What hangs lower than a finished edge is left to hem-drop, and where only one of the pieces has cloth there is nothing to compare. Where the share's two lines differ, laying " +
+			"else the report says that it is not known whether it is meant. What hangs lower than a finished edge is left to hem-drop, and where only one of the pieces has cloth there is nothing to compare. Several pieces named on a side are laid together along the seams between them, as taped " +
+			"together on the table, from level to level, or in shorter parts where a curved seam does not lie flat in one; seams that lie elsewhere on the two layers make no difference. " +
+			"Where the seams do not lie flat within a limit the report says so, and there only the widths are judged. Where the share's two lines differ, laying " +
 			"them together may turn the piece a little; that is allowed for, the more the further off the place lies.",
 		Fix: "Take the inner piece in or let the outer one out at the place named, and carry it through the seam to the next piece. Where the " +
 			"figure is meant, state it in the nest's clearance.",
@@ -51,6 +53,12 @@ var InnerWithinOuter = &rules.Rule{
 	}, {
 		Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "nor over a dart whose legs differ by more than this, which is left to dart-legs",
+	}, {
+		Name: "flat", Value: 2, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "of several pieces laid together, how far the two lines of a seam may part and still be taken to lie flat",
+	}, {
+		Name: "doubt", Value: 15, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "the outlines of several pieces are not judged where laying them together leaves more than this in doubt",
 	}},
 	Each: rules.Nests(innerWithinOuter),
 }
@@ -84,9 +92,11 @@ func innerWithinOuter(p *rules.Pass, nest *model.Nest) {
 			left = append(left, b)
 		}
 	}
-	if len(nest.Outer) == 1 && len(nest.Inner) == 1 {
-		n.outlines(left)
+	if n.several() {
+		n.joined(left)
+		return
 	}
+	n.outlines(left)
 }
 
 // notReached reports levels at which a clearance is asked for and that one of
