@@ -33,7 +33,7 @@ func less(sign float64) string {
 func (l *Lines) Sides(depth int, a, b *model.Walk, first, second, way string) {
 	l.Walk(depth+1, 1, a, first)
 	if way != "" {
-		l.Say(depth+2, "%s runs as it does by %s", second, way)
+		l.Say(depth+2, "which way %s runs is told by %s", second, way)
 	}
 	l.Walk(depth+1, -1, b, second)
 	l.Sum(depth, a.Length-b.Length, "is how much longer %s is", first)

@@ -120,7 +120,9 @@ func (l *Lines) Width(depth int, sign float64, p *model.Piece, level *model.Leve
 		l.Add(depth+1, w.Gross, "as it lies on the paper")
 	}
 	if darts {
-		l.Add(depth+1, w.Net-w.Gross, "less what its darts take out there")
+		for _, d := range p.DartsAcross(level) {
+			l.Add(depth+1, -d.Takes, "less what %s takes out there", d.Dart.Address())
+		}
 	}
 	kind := Entry
 	if darts || len(w.Spans) > 1 {

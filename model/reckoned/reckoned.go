@@ -155,7 +155,7 @@ func (l *Lines) Misplaced(g *model.Garment, at float64, text string, other float
 	l.Add(2, at, "%s", text)
 	l.Add(2, -other, "less %s", otherText)
 	l.Sum(1, at-other, "is how much further along the first lies")
-	l.Off(0, at-other, model.Range{Low: min(0, longer), High: max(0, longer)}, fmt.Sprintf("anything up to the %s by which the sides differ in length", g.Show(longer)))
+	l.Off(0, at-other, model.Range{Low: min(0, longer), High: max(0, longer)}, fmt.Sprintf("anything up to the %s by which the sides differ in length", g.Show(max(longer, -longer))))
 }
 
 // cannot says why a figure is not to be had.

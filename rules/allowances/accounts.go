@@ -48,7 +48,7 @@ func neededAccount(g *model.Garment, c *model.Closure, e *model.Edge, needed flo
 
 func foldAccount(e *model.Edge) rules.Account {
 	return func(l *reckoned.Lines) {
-		l.Say(1, "%s is on the fold: there is one layer of cloth more, and nothing to sew", e.Address())
+		l.Say(1, "%s lies on the fold, where the cloth goes on and nothing is sewn", e.Address())
 		l.Result(0, e.Allowance.Width, "is %s", reckoned.AllowanceText(e))
 	}
 }
@@ -56,8 +56,8 @@ func foldAccount(e *model.Edge) rules.Account {
 func drawnAccount(e *model.Edge, cut model.DrawnCut) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Allowance(1, e)
-		l.Beside(1, cut.At, "along %s lies the place where its cut line is off most", e.Address())
-		l.Beside(1, cut.Width, "lies the cut line from the stitch line there")
+		l.Beside(1, cut.At, "is where along %s its cut line is off most", e.Address())
+		l.Beside(1, cut.Width, "is how far the cut line lies from the stitch line there")
 		l.Result(0, cut.Off, "is the most by which it can be off, all along")
 	}
 }
@@ -65,7 +65,7 @@ func drawnAccount(e *model.Edge, cut model.DrawnCut) rules.Account {
 func bendAccount(e *model.Edge, at, radius float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Allowance(1, e)
-		l.Beside(1, at, "along %s lies its tightest bend towards the allowance", e.Address())
+		l.Beside(1, at, "is where along %s its tightest bend towards the allowance lies", e.Address())
 		l.Result(0, radius, "is the radius of that bend")
 	}
 }

@@ -1,6 +1,7 @@
 package draft
 
 import (
+	"fmt"
 	"math"
 
 	"understitch/model"
@@ -32,7 +33,11 @@ func gapAccount(g *model.Garment, c model.Corner) rules.Account {
 // cutAccount tells how a piece is cut, which is all that its halves are judged by.
 func cutAccount(piece *model.Piece) rules.Account {
 	return func(l *reckoned.Lines) {
-		l.Say(0, "%s is cut %d times", piece.Address(), piece.Cut)
+		often := "once"
+		if piece.Cut != 1 {
+			often = fmt.Sprintf("%d times", piece.Cut)
+		}
+		l.Say(0, "%s is cut %s", piece.Address(), often)
 		mirrored, fold := "it is not mirrored", "it is not on the fold"
 		if piece.Mirrored {
 			mirrored = "it is mirrored"

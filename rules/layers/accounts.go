@@ -15,7 +15,7 @@ func shiftAccount(p *rules.Pass, a model.DartAnswer, s model.DartShift, what str
 		if s.Meant.Low != 0 || s.Meant.High != 0 {
 			l.Say(1, "the pieces and the darts differ by %s there in any case", p.Garment.ShowRange(s.Meant))
 		}
-		l.Differ(rules.Millimetres, 0, s.Inner, what+" of "+a.Inner.Address(), s.Outer, what+" of "+a.Outer.Address())
+		l.Differ(rules.Millimetres, 0, s.Inner, fmt.Sprintf(what, a.Inner.Address()), s.Outer, fmt.Sprintf(what, a.Outer.Address()))
 	}
 }
 
@@ -23,11 +23,11 @@ func shiftAccount(p *rules.Pass, a model.DartAnswer, s model.DartShift, what str
 func where(a model.DartAnswer, lower bool) string {
 	switch {
 	case a.Outer.On != nil:
-		return "along the edge, darts closed, the middle of the mouth"
+		return "the middle of the mouth of %s, along the edge, darts closed"
 	case lower:
-		return "down the sheet, the widest place"
+		return "the widest place of %s, down the sheet"
 	}
-	return "across the sheet, the widest place"
+	return "the widest place of %s, across the sheet"
 }
 
 // moreRound tells how much more one layer measures round at a level than another.

@@ -206,7 +206,7 @@ func points(p *rules.Pass, a model.DartAnswer) {
 				return fmt.Sprintf("%s points %s aside of %s, which it answers; no more than %s is meant. Draw both to one point.",
 					a.Inner.Address(), p.Show(point.Lean.By), a.Outer.Address(), p.Show(p.Limit("point")))
 			}
-			say.Account = shiftAccount(p, a, point.Lean, "aside of the outer's middle line, the point")
+			say.Account = shiftAccount(p, a, point.Lean, "the point of %s, aside of the outer's middle line")
 			within(p, point.Lean, "point", say)
 			continue
 		}
@@ -221,7 +221,7 @@ func points(p *rules.Pass, a model.DartAnswer) {
 				point.Name, a.Outer.Address(), p.Show(p.Limit("point")), besides(p, point.Longer, "the darts"))
 		}
 		say.Mend = &rules.Mend{Title: fmt.Sprintf("%s %s by %s, or %s %s by as much", mend, a.Inner.Address(), by, other, a.Outer.Address())}
-		say.Account = shiftAccount(p, a, point.Longer, "from the middle of its widest place to the "+point.Name+", the length")
+		say.Account = shiftAccount(p, a, point.Longer, "%s from the middle of its widest place to its "+point.Name)
 		within(p, point.Longer, "point", say)
 	}
 }

@@ -29,7 +29,7 @@ func offLineAccount(p *rules.Pass, n *model.Notch, along, off float64) rules.Acc
 	return func(l *reckoned.Lines) {
 		unit := p.Garment.Unit
 		l.Say(1, "%s is given at [%s, %s]", n.Address(), unit.Bare(n.Point.X), unit.Bare(n.Point.Y))
-		l.Beside(1, along, "along %s as it is now lies the place nearest to that", n.On.Address())
+		l.Beside(1, along, "is where along %s, as it is now, the place nearest to that lies", n.On.Address())
 		l.Result(0, off, "is how far it is from there")
 	}
 }

@@ -53,7 +53,7 @@ func legsAccount(a, b float64) rules.Account {
 func capAccount(d *model.Dart, angle float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Beside(1, d.Intake, "%s takes out", d.Address())
-		l.Beside(1, d.At, "along %s lies the middle of its mouth", d.On.Address())
+		l.Beside(1, d.At, "is where along %s the middle of its mouth lies", d.On.Address())
 		l.ResultIn(rules.Degrees, 0, angle, "with the dart closed and a ruler along the edge before the mouth, is how far the edge behind it turns from the ruler")
 	}
 }
@@ -76,11 +76,21 @@ func squareAccount(fold, next *model.Edge, angle float64) rules.Account {
 func partAccount(g *model.Garment, e *model.Edge, part model.Part, what string) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Beside(1, e.Length(), "%s, all of it as drawn", e.Address())
+		said := map[string]bool{}
 		for _, u := range g.Uses(e) {
-			l.Say(1, "%s is taken by %s", e.Address(), u.Describe())
+			if by := u.Describe(); !said[by] {
+				said[by] = true // once for both sides of a seam
+				l.Say(1, "%s is taken by %s", e.Address(), by)
+			}
+		}
+		if part.Length() == 0 {
+			l.Result(0, 0, "is the longest part of it that %s", what)
+			return
 		}
 		l.Add(1, part.To, "along it ends what %s", what)
-		l.Add(1, -part.From, "less where that begins")
+		if part.From > 0 {
+			l.Add(1, -part.From, "less where that begins")
+		}
 		l.Sum(0, part.Length(), "is the longest part of it that %s", what)
 	}
 }
