@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/reckoned"
 	"understitch/model/spec"
 	"understitch/rules"
 )
@@ -43,7 +44,11 @@ func (r *run) bounds(p *rules.Pass, thing model.Thing) {
 		room = (high - low) / 2
 	}
 	d := joined(dims)
-	r.verdict(p, thing, holds, d, rules.Figure{Measured: x, Limit: span.Nearer(x), Margin: margin, Room: room}, func() string {
+	account := func(l *reckoned.Lines, unit rules.Unit, by float64) {
+		l.Say(1, "asked by the house in %s", r.place())
+		l.ResultIn(unit, 0, x*by, "is %s", r.nameOf(t.figure, thing))
+	}
+	r.verdict(p, thing, holds, d, rules.Figure{Measured: x, Limit: span.Nearer(x), Margin: margin, Room: room}, account, func() string {
 		asks := "at least " + r.show(low, d)
 		switch {
 		case math.IsInf(low, -1):
@@ -72,14 +77,20 @@ func (r *run) equal(p *rules.Pass, thing model.Thing) {
 	}
 	d := joined([]dim{t.figure.dim, t.other.dim})
 	off := math.Abs(x - y)
-	r.verdict(p, thing, off <= within+tolerance, d, rules.Figure{Measured: x - y, Limit: within, Margin: within - off, Room: within}, func() string {
+	account := func(l *reckoned.Lines, unit rules.Unit, by float64) {
+		l.Say(1, "asked by the house in %s", r.place())
+		l.AddIn(unit, 1, x*by, "%s", r.nameOf(t.figure, thing))
+		l.AddIn(unit, 1, -y*by, "less %s", r.nameOf(t.other, thing))
+		l.SumIn(unit, 0, (x-y)*by, "is what they differ by")
+	}
+	r.verdict(p, thing, off <= within+tolerance, d, rules.Figure{Measured: x - y, Limit: within, Margin: within - off, Room: within}, account, func() string {
 		return fmt.Sprintf("%s is %s and %s %s; they differ by %s, and %s is allowed", r.nameOf(t.figure, thing), r.show(x, d),
 			r.nameOf(t.other, thing), r.show(y, d), r.show(off, d), r.show(within, d))
 	})
 }
 
 // verdict reports a figure, in the unit of findings where it has one.
-func (r *run) verdict(p *rules.Pass, thing model.Thing, holds bool, d dim, f rules.Figure, otherwise func() string) {
+func (r *run) verdict(p *rules.Pass, thing model.Thing, holds bool, d dim, f rules.Figure, account func(*reckoned.Lines, rules.Unit, float64), otherwise func() string) {
 	units := map[dim]rules.Unit{length: rules.Millimetres, percent: rules.Percent, degrees: rules.Degrees, ratio: rules.Ratio, plain: rules.Ratio}
 	unit, known := units[d]
 	atLimit := math.Abs(f.Margin) <= tolerance && (!holds || f.Room == 0 && f.Limit == 0)
@@ -89,7 +100,7 @@ func (r *run) verdict(p *rules.Pass, thing model.Thing, holds bool, d dim, f rul
 	}
 	by := perUnit(r.unit, d)
 	f = rules.Figure{Unit: unit, Measured: f.Measured * by, Limit: f.Limit * by, Margin: f.Margin * by, Room: f.Room * by}
-	p.Verdict(holds, f, rules.Say{Message: r.told(thing, otherwise), Related: r.related()})
+	p.Verdict(holds, f, rules.Say{Account: func(l *reckoned.Lines) { account(l, unit, by) }, Message: r.told(thing, otherwise), Related: r.related()})
 }
 
 // show writes a figure for a person, lengths in the unit of the garment.

@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"understitch/model/reckoned"
 	"understitch/model/spec"
 	"understitch/rules"
 )
@@ -206,5 +207,33 @@ func TestLevelNamesThatAreSlips(t *testing.T) {
 		{"bust", "waist", false}, {"hem", "hip", false}, {"hip", "hem", false}, {"chest", "waist", false},
 	} {
 		require.Equal(t, c.want, slip(c.word, c.known), c.word+" for "+c.known)
+	}
+}
+
+// A figure of the house's own has an account that ends in it, as others have.
+func TestAccountsOfTheHouse(t *testing.T) {
+	for name, body := range map[string]string{
+		"bounds":   "of = edge\nonly = { finish = \"hem\", layer = \"sh*\", paper = false }\nfigure = edge.allowance\nleast = 4",
+		"equality": "of = seam\nfigure = seam.sides[0]\nequals = seam.sides[1]\nwithin = mm(2)",
+		"percent":  "of = layer\nonly = { name = \"shell\" }\nfigure = layer.stretch_across\ngreatest = 15",
+	} {
+		t.Run(name, func(t *testing.T) {
+			told := 0
+			for _, o := range looks(t, body) {
+				if !o.Numeric {
+					continue
+				}
+				lines := o.Account()
+				require.Greater(t, len(lines), 1)
+				last := lines[len(lines)-1]
+				require.Equal(t, o.Unit, last.Unit)
+				require.InDelta(t, o.Measured, last.Figure, 1e-9)
+				if last.Kind == reckoned.Sum {
+					require.InDelta(t, last.Figure, lines.Before(len(lines)-1), 1e-9)
+				}
+				told++
+			}
+			require.Positive(t, told)
+		})
 	}
 }
