@@ -19,6 +19,11 @@ func (e *Edge) StartAt(p curve.Point, handle bool) {
 	})
 }
 
+// MoveBy moves a drawn edge as a whole, before any alteration.
+func (e *Edge) MoveBy(by curve.Point) {
+	e.redrawn(func(line *curve.Path) *curve.Path { return line.Move(curve.Translate(by)) })
+}
+
 func (e *Edge) redrawn(draw func(*curve.Path) *curve.Path) {
 	for _, line := range []**curve.Path{&e.Path, &e.Cut} {
 		if *line != nil {

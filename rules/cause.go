@@ -22,7 +22,7 @@ type Cure struct {
 // Fold tells it there. What is found all the same is a fault of its own, though
 // it may lie in the very same edge.
 func (e *Engine) Trace(g *model.Garment, s *Settings) []Outcome {
-	t := &trace{Engine: e, garment: g, settings: s, out: e.all(g, s)}
+	t := &trace{Engine: e, garment: g, settings: s, out: e.all(g, s), roots: map[gatherKey]bool{}}
 	for _, firm := range []bool{true, false} { // on what is firm all else rests
 		for i := range t.out {
 			if o := &t.out[i]; o.Status == Found && len(o.cures) > 0 && (o.Rule.Firm != "") == firm {
@@ -44,8 +44,9 @@ type trace struct {
 	garment  *model.Garment
 	settings *Settings
 	out      []Outcome
-	made     []Cure // those found so far, which stay made
-	tried    int    // how many findings were tried
+	made     []Cure             // those found so far, which stay made
+	roots    map[gatherKey]bool // what something was found to follow from
+	tried    int                // how many findings were tried
 }
 
 // mostTried is how many findings of a garment are put right to see what follows
@@ -93,16 +94,16 @@ func (t *trace) follow(root *Outcome) {
 		return
 	}
 	t.made = append(t.made, by)
+	t.roots[root.key()] = true
 	root.only = false
 	if root.Mend == nil && by.Title != "" {
 		root.Mend = &Mend{Title: by.Title}
 	}
 }
 
-// follows reports whether an outcome may be found to follow from a root. Of what
-// is firm only what cannot be put right by itself may.
+// follows reports whether an outcome may be found to follow from a root.
 func (t *trace) follows(o, root *Outcome) bool {
-	return o != root && o.Status == Found && !o.only && o.because == (gatherKey{}) && (o.Rule.Firm == "" || o.cures == nil)
+	return o != root && o.Status == Found && !o.only && o.because == (gatherKey{}) && !t.roots[o.key()]
 }
 
 // cured makes a cure, with those that were made before, and gives the findings

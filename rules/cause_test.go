@@ -108,6 +108,8 @@ func TestWhatFollowsFromAnotherFindingIsToldWithIt(t *testing.T) {
 		{"a gap by which the edge is as long as it must be", []string{neck, `edge "neck"   { line = [[0.4, -10], [12.4, -10]] }`, side, `edge "side"   { line = [[12.4, -10], [12, 30]] }`},
 			[]string{"outline-closed"}},
 		{"the same edge wrong by much more", []string{neck, `edge "neck"   { line = [[0.4, -10], [6, -8], [12, -10]] }`}, []string{"outline-closed", "shared-edge"}},
+		{"the whole side lies 4 mm out", []string{side, `edge "side"   { line = [[12.4, -10], [12.4, 30]] }`}, []string{"outline-closed [outline-closed]"}},
+		{"the whole neck lies 4 mm up", []string{neck, `edge "neck"   { line = [[0, -10.4], [12, -10.4]] }`}, []string{"outline-closed [outline-closed]"}},
 		{"two gaps", []string{neck, `edge "neck"   { line = [[0.4, -10], [12, -10]] }`, `[12, 30], [0, 30]]`, `[12, 30], [0, 29.6]]`},
 			[]string{"outline-closed [shared-edge]", "outline-closed [fold-straight]"}},
 	} {

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/curve"
 	"understitch/rules"
 )
 
@@ -25,8 +26,8 @@ var OutlineClosed = rules.Rule{
 		Why: "Where an edge does not start at the end of the one before it, one of the two was moved and the other was not. A length, a corner or " +
 			"a width of the piece is wrong, and it cannot be cut as drawn.",
 		How: "Go round the piece in drawing order and measure from the end of each edge to the start of the next, and from the last to the first. " +
-			"A paper piece has no outline. Where there is a gap, each of its two ends is brought to the other, and all else is looked at " +
-			"again: what is then found no longer came of the gap and is told as a note of it; what is found all the same is told by itself.",
+			"A paper piece has no outline. Where there is a gap, each of its two ends is brought to the other, or an edge that lies off at both its ends moved as a whole, " +
+			"and all else is looked at again: what is then found no longer came of the gap and is told as a note of it; what is found all the same is told by itself.",
 		Fix: "Give both edges the same point at that corner. A point with a name keeps them together.",
 		Bad: outlineClosedBad, Good: outlineClosedGood, Since: "0.1",
 	},
@@ -43,7 +44,7 @@ func outlineClosed(p *rules.Pass, piece *model.Piece) {
 		p.Cannot(err, rules.Say{})
 		return
 	}
-	for _, c := range corners {
+	for i, c := range corners {
 		p.AtMost(c.Gap, "gap", rules.Say{
 			Key:     c.Before.Name + " to " + c.After.Name,
 			Place:   c.After.Place,
@@ -54,42 +55,53 @@ func outlineClosed(p *rules.Pass, piece *model.Piece) {
 					c.After.Address(), unit.Bare(c.Start.X), unit.Bare(c.Start.Y), p.Show(c.Gap), c.Before.Address(), unit.Bare(c.End.X), unit.Bare(c.End.Y))
 			},
 			Related: []rules.Related{{Message: "the edge before it", Place: c.Before.Place}},
-			Cures:   closings(c),
+			Cures:   closings(corners, i),
 		})
 	}
 }
 
-// closings are the ways to close a gap: to bring the one end to the other, or the
-// other to the one, its handle going along or staying where it is.
-func closings(c model.Corner) []rules.Cure {
-	at := c.Before.Index
-	piece := c.Before.Piece.Address()
-	corner := func(g *model.Garment) (before, after *model.Edge) {
-		for _, p := range g.Pieces() {
-			if p.Address() == piece {
-				before = p.Edges[at]
-				return before, before.Neighbour(true)
+// closings are the ways to close the n-th of a piece's gaps: to bring the one end
+// to the other, or the other to the one, its handle going along or staying where
+// it is; and where an edge lies as far off at both its ends, to move it as a whole.
+func closings(corners []model.Corner, n int) []rules.Cure {
+	c := corners[n]
+	piece, at := c.Before.Piece.Address(), c.Before.Index
+	cure := func(title string, redraw func(before, after *model.Edge)) rules.Cure {
+		return rules.Cure{Title: title + "; all that is told of it here is put right with that", Make: func(g *model.Garment) {
+			for _, p := range g.Pieces() {
+				if p.Address() == piece {
+					redraw(p.Edges[at], p.Edges[at].Neighbour(true))
+				}
 			}
-		}
-		return nil, nil
+		}}
 	}
 	var out []rules.Cure
 	for _, handle := range []bool{false, true} {
-		out = append(out, rules.Cure{
-			Title: fmt.Sprintf("end %s where %s starts; all that is told of it here is put right with that", c.Before.Address(), c.After.Address()),
-			Make: func(g *model.Garment) {
-				if before, after := corner(g); before != nil {
-					before.EndAt(after.Path.Start(), handle)
-				}
-			},
-		}, rules.Cure{
-			Title: fmt.Sprintf("start %s where %s ends; all that is told of it here is put right with that", c.After.Address(), c.Before.Address()),
-			Make: func(g *model.Garment) {
-				if before, after := corner(g); before != nil {
-					after.StartAt(before.Path.End(), handle)
-				}
-			},
-		})
+		out = append(out,
+			cure(fmt.Sprintf("end %s where %s starts", c.Before.Address(), c.After.Address()), func(before, after *model.Edge) {
+				before.EndAt(after.Path.Start(), handle)
+			}),
+			cure(fmt.Sprintf("start %s where %s ends", c.After.Address(), c.Before.Address()), func(before, after *model.Edge) {
+				after.StartAt(before.Path.End(), handle)
+			}))
+	}
+	count := len(corners)
+	if gap(corners[(n+1)%count]).Add(gap(c)).Len() < together { // the edge after it lies off by as much at its end
+		out = append(out, cure(fmt.Sprintf("move %s as a whole to where its neighbours end", c.After.Address()), func(before, after *model.Edge) {
+			after.MoveBy(before.Path.End().Sub(after.Path.Start()))
+		}))
+	}
+	if gap(corners[(n+count-1)%count]).Add(gap(c)).Len() < together {
+		out = append(out, cure(fmt.Sprintf("move %s as a whole to where its neighbours end", c.Before.Address()), func(before, after *model.Edge) {
+			before.MoveBy(after.Path.Start().Sub(before.Path.End()))
+		}))
 	}
 	return out
 }
+
+// together is how near to each other, in millimetres, the gaps at both ends of an
+// edge must be for the edge to have been moved as a whole: what no pencil can draw.
+const together = 0.1
+
+// gap is from the start of the edge after a corner to the end of the one before.
+func gap(c model.Corner) curve.Point { return c.End.Sub(c.Start) }

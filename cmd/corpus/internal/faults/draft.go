@@ -1,6 +1,7 @@
 package faults
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -10,6 +11,7 @@ import (
 var draft = []Fault{
 	{"an outline with a gap", "outline-closed", openOutline},
 	{"an outline with a gap of 4 mm", "outline-closed", wideGap},
+	{"an edge that lies 4 mm off at both its ends", "outline-closed", offEdge},
 	{"an outline that crosses itself", "outline-crossing", loop},
 	{"a mirrored piece without its half", "mirror-pair", oneMirrored},
 	{"a size whose grade slips", "size-step", slip},
@@ -38,9 +40,11 @@ func openOutline(p *Planter) (string, bool) {
 }
 
 // wideGap moves one end of one edge by 4 mm, across or up and down, with its handle
-// or without. What else is wrong by that is no fault of its own.
+// or without. What else is wrong by that is no fault of its own. An edge with a
+// notch is left alone: written down the other way round, the notch would be counted
+// along the edge that is wrong.
 func wideGap(p *Planter) (string, bool) {
-	s, ok := p.spot(func(s spot) bool { return s.stitch() && len(s.edge.Pts) > 1 })
+	s, ok := p.spot(func(s spot) bool { return s.stitch() && len(s.edge.Pts) > 1 && len(s.notches()) == 0 })
 	if !ok {
 		return "", false
 	}
@@ -55,6 +59,21 @@ func wideGap(p *Planter) (string, bool) {
 	move(s.edge, knot, dx, dy)
 	if s.edge.Form == sheet.Curve && p.IntN(2) == 0 {
 		move(s.edge, handle, dx, dy)
+	}
+	return s.pieceAddress(), true
+}
+
+// offEdge moves an edge as a whole, square to the way from its start to its end.
+func offEdge(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.stitch() && len(s.edge.Pts) > 1 })
+	if !ok {
+		return "", false
+	}
+	x0, y0 := base(s.edge.Pts[0])
+	x1, y1 := base(s.edge.Pts[len(s.edge.Pts)-1])
+	by := 4 * p.sign() / math.Hypot(x1-x0, y1-y0)
+	for i := range s.edge.Pts {
+		move(s.edge, i, by*(y1-y0), -by*(x1-x0))
 	}
 	return s.pieceAddress(), true
 }
