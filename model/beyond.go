@@ -37,8 +37,9 @@ type Beyond struct {
 	// run down, and over seams that go by the name of the inner piece's own.
 	Wider curve.Bound
 	// Longer is how far it was seen to stand out over any other edge, as a neckline
-	// that lies higher does, or a hem that lies lower; Over is that edge, nil where
-	// there is none.
+	// that lies higher does; Over is that edge, nil where there is none. What hangs
+	// below a finished edge is left out, and so is what stands out no farther than an
+	// edge that a share lays on this one.
 	Longer float64
 	Over   *Edge
 }
@@ -58,6 +59,8 @@ func (n *Nest) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, er
 	if err != nil {
 		return out, err
 	}
+	told := map[*Edge]float64{} // how far the edges that a share lays on an outer edge stand out over it
+	longer := map[*Edge]float64{}
 	for _, e := range n.Inner[0].Edges {
 		for _, part := range betweenHeights(e.Path.Move(frame), top, bottom) {
 			wider, past := outer.OutsideWhere(part, leastTolerance, func(f curve.Foot) bool {
@@ -68,10 +71,16 @@ func (n *Nest) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, er
 				continue
 			}
 			over := n.Outer[0].Edges[past.Edge]
-			told := g.sharesWith(over, n.Inner) || over.Finish != "" && top >= level
-			if past.Distance > out.Longer && !told {
-				out.Longer, out.Over = past.Distance, over
+			if g.shared(over, e) {
+				told[over] = math.Max(told[over], past.Distance)
 			}
+			longer[over] = math.Max(longer[over], past.Distance)
+		}
+	}
+	for _, over := range n.Outer[0].Edges {
+		lower := over.Finish != "" && top >= level
+		if d := longer[over]; !lower && d > told[over]+cornerReach && d > out.Longer {
+			out.Longer, out.Over = d, over
 		}
 	}
 	return out, nil
@@ -130,14 +139,6 @@ func (g *Garment) sewnToBody(e *Edge) bool {
 		}
 	}
 	return slices.ContainsFunc(g.Partners(e), func(p *Edge) bool { return !p.Piece.OwnLevels || len(p.Piece.LevelsAt) > 0 })
-}
-
-// sharesWith reports whether a share lays some edge of the pieces on the edge.
-func (g *Garment) sharesWith(outer *Edge, inner Group) bool {
-	return slices.ContainsFunc(g.Shares, func(s *Share) bool {
-		return slices.ContainsFunc(s.Outer, func(o Stretch) bool { return o.Edge == outer }) &&
-			slices.ContainsFunc(s.Inner, func(i Stretch) bool { return inner.Has(i.Edge.Piece) })
-	})
 }
 
 // SidesEnd is the height, between a level and another height above or below it,

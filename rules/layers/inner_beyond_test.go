@@ -103,6 +103,8 @@ func TestInnerBeyondTheLevels(t *testing.T) {
 		{"an armhole raised under the arm", raised, nil, "", nil,
 			map[string]string{"outline above bust": "above the bust level, lining.front stands 1.52 cm out over shell.front.armhole, which no share lays on it: whether it is meant to lie so is not known"}},
 		{"an armhole raised under the arm and shared", raised, nil, shared("armhole"), nil, nil},
+		{"a side that swells where a shared armhole begins", drawn("armhole", "curve = [[17, -18], [16, -6], [19, -3], [23, -3]]", "side", "line = [[23, -3], [25, -8], [25.5, -3], [22.5, 0], [20, 18], [22, 30]]"), nil, shared("armhole"),
+			map[string]float64{"above bust": -25}, nil},
 		{"a hem that hangs lower", lower, nil, "", nil, nil},
 		{"a lining that ends above the shell's hem", drawn("side", "line = [[23, -3], [22.5, 0], [20, 18], [21, 24]]", "hem", "line = [[21, 24], [0, 25]]\n      finish = \"hem\"", "centre", "line = [[0, 25], [0, -10]]"), nil, "", nil, nil},
 		{"a leg that hangs below the shell", drawn("side", "line = [[23, -3], [22.5, 0], [20, 18], [21, 24]]", "hem", "curve = [[21, 24], [12, 25], [6, 36], [4, 44]]\n      finish = \"bound\"",
