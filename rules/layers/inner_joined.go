@@ -28,7 +28,7 @@ func (n *nesting) joined(bands []band) {
 		}
 		y, _ := n.nest.Outer.LevelY(b.at())
 		heights := model.Heights{Upper: b.upper, Lower: b.lower, Beyond: math.Max(b.bottom-y, y-b.top)}
-		var far, meant float64
+		var far, meant, doubt float64
 		judged, left := false, error(nil)
 		for _, part := range n.nest.OutsideJoined(n.Garment, heights, n.Limit("flat")) {
 			if part.Err == nil && part.Doubt > n.Limit("doubt") {
@@ -40,7 +40,7 @@ func (n *nesting) joined(bands []band) {
 			}
 			allowed := math.Max(0, -b.low) + darts + part.Doubt
 			if !judged || part.Outside.High-allowed > far-meant {
-				far, meant = part.Outside.High, allowed
+				far, meant, doubt = part.Outside.High, allowed, part.Doubt
 			}
 			judged = true
 		}
@@ -53,6 +53,7 @@ func (n *nesting) joined(bands []band) {
 		case far > past:
 			worst = math.Max(worst, far)
 		}
+		say.Account = outsideAccount(n.nest, b.low, darts, doubt, far)
 		say.Message = func() string {
 			return fmt.Sprintf("laid together along their seams, %s stand %s out of %s %s, where their widths agree; no more than %s is meant. "+
 				"Look how one layer is drawn on the other, and move the edge that stands out.",
