@@ -7,10 +7,6 @@ import (
 	"understitch/model/curve"
 )
 
-// justInside is how far from the end of a dart, in millimetres, what it takes out is
-// asked for: more than the arithmetic may be out by, and less than would show.
-const justInside = 1e-7
-
 // DartsBetween is the most that the inner piece's darts take out of its width
 // more than the outer's do, at any height of the inner piece's frame from top to
 // bottom; nothing where they take out less. By so much the inner piece may stand
@@ -18,7 +14,7 @@ const justInside = 1e-7
 // piece's frame. Where that is not known (NaN) no heights of the two belong together, and the
 // inner piece's darts count in full. Between two ends of darts what they take out
 // runs evenly enough that the heights by those ends and midway decide: at an end
-// itself the computer's arithmetic would tell whether a dart is met.
+// itself, or where an outline turns, the computer's arithmetic would tell what is met.
 func (n *Nest) DartsBetween(top, bottom, lower float64) (float64, error) {
 	most := 0.0
 	at := func(y float64) error {
@@ -39,7 +35,7 @@ func (n *Nest) DartsBetween(top, bottom, lower float64) (float64, error) {
 		slices.Sort(heights)
 	}
 	for i := 1; i < len(heights); i++ {
-		from, to := heights[i-1]+justInside, heights[i]-justInside
+		from, to := heights[i-1]+corner, heights[i]-corner
 		if to < from {
 			continue
 		}
