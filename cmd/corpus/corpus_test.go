@@ -40,7 +40,8 @@ func TestFaultsAreFoundOnceAndCleanGarmentsStaySilent(t *testing.T) {
 	require.Empty(t, n.Twice, said.String())
 	require.Empty(t, n.Disturbed, said.String())
 	require.Greater(t, n.Passed, 200*n.Clean, "hardly anything was looked at")
-	require.Less(t, n.NotPossible, n.Clean, "much could not be checked, which keeps any garment silent")
+	// Garments of paper pieces have no outlines to look at: some 25 looks each, of hundreds.
+	require.Less(t, n.NotPossible, n.Passed/50, "much could not be checked, which keeps any garment silent")
 
 	planted := map[string]bool{}
 	for _, c := range cases {
