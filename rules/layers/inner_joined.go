@@ -32,7 +32,8 @@ func (n *nesting) joined(bands []band) {
 		judged, left := false, error(nil)
 		for _, part := range n.nest.OutsideJoined(n.Garment, heights, n.Limit("flat")) {
 			if part.Err == nil && part.Doubt > n.Limit("doubt") {
-				part.Err = fmt.Errorf("the seams between the pieces lie so unlike each other that a place may be %s out when they are laid together", n.Show(part.Doubt))
+				part.Err = fmt.Errorf("%s a place may be %s out when the pieces are laid together along their seams, so there only the widths can be compared",
+					b.where(), n.Show(part.Doubt))
 			}
 			if part.Err != nil {
 				left = part.Err
