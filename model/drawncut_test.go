@@ -92,7 +92,7 @@ func TestDrawnCutOfFreeCurves(t *testing.T) {
 		began := time.Now()
 		d, err := e.DrawnCut()
 		require.NoError(r, err)
-		require.Less(r, time.Since(began), time.Second)
+		require.Less(r, time.Since(began), time.Minute, "a fault of the order of growth, not of the machine")
 		require.InDelta(r, more, d.Off, 0.025)
 	})
 }

@@ -48,7 +48,7 @@ func newBrowser(t *testing.T) *browser {
 		chromedp.Flag("disable-sync", true), chromedp.UserDataDir(t.TempDir()), chromedp.WindowSize(1400, 1000))
 	allocated, stop := chromedp.NewExecAllocator(context.Background(), options...)
 	ctx, cancel := chromedp.NewContext(allocated)
-	ctx, expire := context.WithTimeout(ctx, 90*time.Second)
+	ctx, expire := context.WithTimeout(ctx, 5*time.Minute)
 	t.Cleanup(func() { expire(); cancel(); stop() })
 	b := &browser{ctx: ctx}
 	require.NoError(t, chromedp.Listen(ctx, b.heard))
@@ -129,7 +129,7 @@ func TestBrowserSeesMisbehaviour(t *testing.T) {
 		all := strings.Join(b.bad, "\n")
 		return strings.Contains(all, "request: http://127.0.0.1:9/x") && strings.Contains(all, "console: error") &&
 			strings.Contains(all, "dialog: 1") && strings.Contains(all, "exception:")
-	}, 20*time.Second, 50*time.Millisecond)
+	}, 2*time.Minute, 50*time.Millisecond)
 }
 
 func onScreen(t *testing.T, b *browser, selector string) bool {

@@ -66,7 +66,7 @@ func TestManyFaultsSoon(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			begun := time.Now()
 			require.Len(t, everything(c.src, nil), c.faults)
-			require.Less(t, time.Since(begun), 10*time.Second, "a fault of the order of growth, not of the machine")
+			require.Less(t, time.Since(begun), 2*time.Minute, "a fault of the order of growth, not of the machine")
 		})
 	}
 }

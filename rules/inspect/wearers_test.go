@@ -93,7 +93,7 @@ func TestManyWearersWhoLackAMeasure(t *testing.T) {
 	in := inspector(t, fstest.MapFS{"a.garment.hcl": file(ofWaist)})
 	began := time.Now()
 	r := in.File(t.Context(), "a.garment.hcl", Options{Wearers: tableOf(t, text.String()), Lean: true})
-	require.Less(t, time.Since(began), 30*time.Second)
+	require.Less(t, time.Since(began), 2*time.Minute, "a fault of the order of growth, not of the machine")
 	require.Len(t, r.Diagnostics, 1)
 	require.Equal(t, "waist_girth is lacking for 20000 wearers: 00001, 00002, 00003 …", r.Diagnostics[0].Summary)
 	require.Equal(t, "wearers.csv:2:10", r.Diagnostics[0].Place.String())

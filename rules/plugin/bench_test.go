@@ -115,6 +115,6 @@ func TestSoonEnough(t *testing.T) {
 		best = min(best, next)
 	}
 	require.Less(t, first, grace, "the first answer, compiled before")
-	require.Less(t, best, 20*time.Millisecond, "the best of the next ones")
+	require.Less(t, best, 500*time.Millisecond, "the best of the next ones")
 	t.Logf("first answer %v, then %v", first, best)
 }

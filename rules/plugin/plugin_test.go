@@ -90,7 +90,7 @@ func runner(t testing.TB) *Runner {
 func named(name string, module []byte) *model.Plugin {
 	return &model.Plugin{
 		Name: name, File: name + ".wasm", SHA256: sumOf(module),
-		Memory: model.PluginMemory, Time: model.PluginTime, Output: model.PluginOutput,
+		Memory: model.PluginMemory, Time: never, Output: model.PluginOutput,
 		Place: model.Place{File: "house.hcl", Start: model.Pos{Line: 3, Column: 1}},
 	}
 }
