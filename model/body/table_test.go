@@ -26,7 +26,7 @@ func TestPlaces(t *testing.T) {
 		{0, "waist_girth", "bodies.csv:4:13"},
 		{0, "hip_girth", "bodies.csv:4:16"},
 		{1, "waist_girth", "bodies.csv:6:12"},
-		{1, "hip_girth", "bodies.csv:6:15"},  // left blank
+		{1, "hip_girth", "bodies.csv:6:15"}, // left blank
 		{2, "waist_girth", "bodies.csv:7:7"},
 	} {
 		at, ok := table.Cell(c.n, c.measure)
