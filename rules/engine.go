@@ -34,12 +34,14 @@ func (e *Engine) Rules() []*Rule { return e.rules }
 
 // Rule finds a rule by its name, or nil.
 func (e *Engine) Rule(name string) *Rule {
-	for _, r := range e.rules {
-		if r.Name == name {
-			return r
-		}
+	if i := e.index(name); i >= 0 {
+		return e.rules[i]
 	}
 	return nil
+}
+
+func (e *Engine) index(name string) int {
+	return slices.IndexFunc(e.rules, func(r *Rule) bool { return r.Name == name })
 }
 
 var ruleName = regexp.MustCompile(`^[a-z]+(-[a-z]+)*$`)
@@ -85,8 +87,13 @@ func (e *Engine) Check(g *model.Garment, s *Settings) []Outcome { return told(e.
 // all are the outcomes with those findings that are only told where something
 // follows from them.
 func (e *Engine) all(g *model.Garment, s *Settings) []Outcome {
+	return e.some(g, s, func(*Rule) bool { return true })
+}
+
+// some are the outcomes of those rules alone that are asked.
+func (e *Engine) some(g *model.Garment, s *Settings, asked func(*Rule) bool) []Outcome {
 	return e.run(g, s, func(r *Rule, look func(model.Thing, func(*Pass))) {
-		if r.Each != nil {
+		if r.Each != nil && asked(r) {
 			r.Each(g, look)
 		}
 	})
@@ -124,7 +131,7 @@ func (e *Engine) run(g *model.Garment, s *Settings, walk func(*Rule, func(model.
 			continue
 		}
 		walk(r, func(thing model.Thing, run func(*Pass)) {
-			p := Pass{Garment: g, rule: r, limits: set.limits, ceiling: set.severity, thing: thing, out: out}
+			p := Pass{Garment: g, rule: r, settings: s, limits: set.limits, ceiling: set.severity, thing: thing, out: out}
 			run(&p)
 			if !p.answered {
 				p.Cannot(errors.New("the rule came to no verdict"), Say{})

@@ -12,6 +12,7 @@ type Pass struct {
 	Garment *model.Garment
 
 	rule     *Rule
+	settings *Settings
 	limits   []float64 // in the rule's order
 	ceiling  Severity  // the highest severity its findings may have
 	thing    model.Thing
@@ -44,6 +45,23 @@ func (p *Pass) Limit(name string) float64 {
 		}
 	}
 	panic("rules: " + p.rule.Name + " has no limit named " + name) // a fault in the rule, met by any test of it
+}
+
+// InForce is the figure of another rule's limit, as the house has it.
+func (p *Pass) InForce(l LimitOf) float64 {
+	if set, ok := p.settings.of(l); ok {
+		return set
+	}
+	return l.Value // an engine without that rule, as in the tests of one rule alone
+}
+
+// LeftTo is the figure past which a fault is left to another rule, which tells
+// it: no figure is, where the house has turned that rule off.
+func (p *Pass) LeftTo(l LimitOf) float64 {
+	if p.settings.off(l.Rule) {
+		return math.Inf(1)
+	}
+	return p.InForce(l)
 }
 
 // Show writes a length in the unit of the garment's spec.

@@ -58,6 +58,13 @@ type Limit struct {
 	Source string // where the figure comes from
 }
 
+// LimitOf is a limit together with the rule that judges by it: other rules leave
+// to that rule what lies past it.
+type LimitOf struct {
+	Rule string
+	Limit
+}
+
 // Steps are the two limits of a rule whose findings are a warning past the
 // first and an error past the second.
 func Steps(warn, err float64, unit Unit, text, source string) []Limit {

@@ -77,7 +77,7 @@ func (s *Settings) copy() *Settings {
 func (s *Settings) apply(list []model.RuleSetting) []model.Diagnostic {
 	var diags []model.Diagnostic
 	for _, set := range list {
-		i := slices.IndexFunc(s.engine.rules, func(r *Rule) bool { return r.Name == set.Rule })
+		i := s.engine.index(set.Rule)
 		if i < 0 {
 			diags = append(diags, unknown("rule", set.Rule, s.engine.names(), set.Place))
 			continue
@@ -110,6 +110,27 @@ func (s *Settings) InForce(name string) InForce {
 		return f
 	}
 	return InForce{}
+}
+
+// of is the figure of a limit as the house has it, and whether the engine has
+// its rule.
+func (s *Settings) of(l LimitOf) (float64, bool) {
+	i := s.engine.index(l.Rule)
+	if i < 0 {
+		return 0, false
+	}
+	for j, own := range s.engine.rules[i].Limits {
+		if own.Name == l.Name {
+			return s.rules[i].limits[j], true
+		}
+	}
+	panic("rules: " + l.Rule + " has no limit named " + l.Name) // a fault in the rules, met by any test of them
+}
+
+// off reports whether a rule is turned off.
+func (s *Settings) off(name string) bool {
+	i := s.engine.index(name)
+	return i >= 0 && s.rules[i].severity == Off
 }
 
 func (s *setting) apply(r *Rule, set model.RuleSetting) []model.Diagnostic {

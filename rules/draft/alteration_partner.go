@@ -8,6 +8,8 @@ import (
 
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/layers"
+	"understitch/rules/seams"
 )
 
 //go:embed testdata/alteration-partner.bad.garment.hcl
@@ -40,10 +42,7 @@ var AlterationPartner = rules.Rule{
 		Bad: alterationPartnerBad, Good: alterationPartnerGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides of a seam or closure that differ by more than this are left to seam-walk and closure-edges", Source: "1/16 inch, 10 Patternwork Skills, Threads 200, 2018/19, as in seam-walk"},
-		{Name: "share", Value: 1, Unit: rules.Millimetres, Text: "edges of a share that differ by more than this are left to shared-edge", Source: "common practice, no source"},
 		{Name: "amount", Value: 0.5, Unit: rules.Millimetres, Text: "how much more one of two nested edges may be taken in than the other", Source: "common practice, no source: the width of a pencil line"},
-		{Name: "clearance", Value: 0.5, Unit: rules.Millimetres, Text: "how far past its clearance the room in a nest still counts as kept, as in inner-within-outer", Source: "common practice, no source"},
 		{Name: "near", Value: 25, Unit: rules.Millimetres, Text: "how far apart nested edges lie at most that answer each other without bearing one name", Source: "common practice, no source"},
 	},
 	Each: rules.Alterations(alterationPartner),
@@ -126,17 +125,17 @@ func (u *unanswered) nested(n model.Nested) {
 	if n.Nest.Outer.Has(n.Other.Piece) {
 		lies = "which lies over it in "
 	}
-	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Nest.Address(), apart: apart, room: n.Nest.RoomKept(u.Garment, u.Limit("clearance"))})
+	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Nest.Address(), apart: apart, room: n.Nest.RoomKept(u.Garment, u.InForce(layers.PastClearance))})
 }
 
 // reportedElsewhere reports whether another rule finds the sides to differ.
 func reportedElsewhere(p *rules.Pass, l model.LaidOn) bool {
 	if l.Share != nil {
 		apart, err := p.Garment.ShareApart(l.Share)
-		return err == nil && apart > p.Limit("share")
+		return err == nil && apart > p.LeftTo(layers.Unlike)
 	}
 	now, _ := l.Longer()
-	return math.Abs(l.Join.Ease.Beyond(now)) > p.Limit("walk")
+	return math.Abs(l.Join.Ease.Beyond(now)) > p.LeftTo(seams.Unwalked)
 }
 
 // difference says what the alterations made of the two sides' lengths.

@@ -9,6 +9,7 @@ import (
 
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/seams"
 )
 
 //go:embed testdata/dart-answer.bad.garment.hcl
@@ -48,10 +49,6 @@ var DartAnswer = &rules.Rule{
 			Text: "how far the points of two such darts may lie from each other: a warning past this, a note where the inner dart is the shorter one"},
 		{Name: "near", Value: 25, Unit: rules.Millimetres, Source: "common practice, no source",
 			Text: "how near to each other darts lie that answer each other without bearing one name"},
-		{Name: "share", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-			Text: "darts on shared edges that differ by more than this are left to shared-edge"},
-		{Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-			Text: "darts whose legs differ by more than this are left to dart-legs"},
 	},
 	Each: rules.Nests(dartAnswer),
 }
@@ -63,10 +60,10 @@ func dartAnswer(p *rules.Pass, nest *model.Nest) {
 		p.Cannot(err, rules.Say{})
 	}
 	for _, a := range answers {
-		if lame(a.Outer, p.Limit("legs")) || lame(a.Inner, p.Limit("legs")) || toldByEdge(p, a) {
+		if lame(a.Outer, p.LeftTo(seams.UnequalLegs)) || lame(a.Inner, p.LeftTo(seams.UnequalLegs)) || toldByEdge(p, a) {
 			continue
 		}
-		if toldAlong(p.Garment, nest, a) {
+		if toldAlong(p, nest, a) {
 			a.Lower, a.Points = model.DartShift{}, nil
 		}
 		switch {
@@ -107,12 +104,12 @@ func toldByEdge(p *rules.Pass, a model.DartAnswer) bool {
 		return false
 	}
 	apart, err := p.Garment.ShareApart(a.Share)
-	return err == nil && apart > p.Limit("share")
+	return err == nil && apart > p.LeftTo(Unlike)
 }
 
 // toldAlong reports whether the widths are at fault, by inner-within-outer, at a
 // height at which one of the darts takes something out.
-func toldAlong(g *model.Garment, nest *model.Nest, a model.DartAnswer) bool {
+func toldAlong(p *rules.Pass, nest *model.Nest, a model.DartAnswer) bool {
 	top, bottom := math.Inf(1), math.Inf(-1)
 	for _, d := range []*model.Dart{a.Outer, a.Inner} {
 		if d.Piece != a.Outer.Piece && !nest.OneFrame() {
@@ -123,7 +120,7 @@ func toldAlong(g *model.Garment, nest *model.Nest, a model.DartAnswer) bool {
 			bottom = max(bottom, l.Tip.Y, l.A.Y, l.B.Y)
 		}
 	}
-	return toldByWidthBetween(g, nest, top, bottom)
+	return toldByWidthBetween(p, nest, top, bottom)
 }
 
 // place judges where the inner dart lies, the way that it lies off more, and

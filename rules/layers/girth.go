@@ -34,12 +34,15 @@ var Girth = &rules.Rule{
 			"so by a nest with a clearance below nothing, such as [-3, -1].",
 		Bad: girthBad, Good: girthGood, Since: "0.1",
 	},
-	Limits: []rules.Limit{{
-		Name: "larger", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-		Text: "how much more an inner layer may measure round than the layer over it",
-	}},
-	Each: rules.Levels(girth),
+	Limits: []rules.Limit{larger.Limit},
+	Each:   rules.Levels(girth),
 }
+
+// larger is how much more round layer-girth lets an inner layer measure.
+var larger = rules.LimitOf{Rule: "layer-girth", Limit: rules.Limit{
+	Name: "larger", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+	Text: "how much more an inner layer may measure round than the layer over it",
+}}
 
 func girth(p *rules.Pass, level *model.Level) {
 	p.NothingHere() // unless two layers are found that close round at this level

@@ -5,6 +5,7 @@ import (
 
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/fit"
 )
 
 // sharedNear is a limit of the rules that compare girths.
@@ -14,42 +15,36 @@ var sharedNear = rules.Limit{
 }
 
 // toldByWidth reports whether what two layers measure at a level is found at
-// fault already, by inner-within-outer or layer-girth, by the limits that these
-// have built in.
-func toldByWidth(g *model.Garment, outer, inner *model.Layer, l *model.Level) bool {
-	for _, n := range g.NestsAt(outer, inner, l) {
+// fault already, by inner-within-outer or layer-girth.
+func toldByWidth(p *rules.Pass, outer, inner *model.Layer, l *model.Level) bool {
+	for _, n := range p.Garment.NestsAt(outer, inner, l) {
 		clearance, err := n.ClearanceAt(l)
-		if err == nil && math.Abs(n.Allowed(l).Beyond(clearance)) > InnerWithinOuter.Limits[0].Value {
+		if err == nil && math.Abs(n.Allowed(l).Beyond(clearance)) > p.LeftTo(PastClearance) {
 			return true
 		}
 	}
-	if !ownPieces(g, inner, l) {
+	if !ownPieces(p.Garment, inner, l) {
 		return false
 	}
-	round, errOuter := g.Girth(outer, l)
-	within, errInner := g.Girth(inner, l)
-	return errOuter == nil && errInner == nil && within-round > meantLarger(g, outer, inner, l)+Girth.Limits[0].Value
+	round, errOuter := p.Garment.Girth(outer, l)
+	within, errInner := p.Garment.Girth(inner, l)
+	return errOuter == nil && errInner == nil && within-round > meantLarger(p.Garment, outer, inner, l)+p.LeftTo(larger)
 }
-
-// pastEase is how far past its ease a girth is before body-ease finds it, as
-// built in there.
-const pastEase = 0.5
 
 // toldByEase reports whether a layer's girth at a level is found at fault
 // against the body already.
-func toldByEase(g *model.Garment, layer *model.Layer, l *model.Level) bool {
+func toldByEase(p *rules.Pass, layer *model.Layer, l *model.Level) bool {
 	ease, ok := layer.EaseAt(l)
-	round, err := g.Girth(layer, l)
-	return ok && err == nil && model.Known(l.Body) && math.Abs(ease.Beyond(round-l.Body)) > pastEase
+	round, err := p.Garment.Girth(layer, l)
+	return ok && err == nil && model.Known(l.Body) && math.Abs(ease.Beyond(round-l.Body)) > p.LeftTo(fit.PastEase)
 }
 
 // toldByWidthBetween reports whether the widths of a nest's pieces are found at
 // fault, by inner-within-outer, at a level or between two that reach into the
-// stretch from one height of the outer piece's frame to another, by the limits
-// that it has built in.
-func toldByWidthBetween(g *model.Garment, nest *model.Nest, top, bottom float64) bool {
-	beyond := InnerWithinOuter.Limits[0].Value
-	levels := nest.Compared(g)
+// stretch from one height of the outer piece's frame to another.
+func toldByWidthBetween(p *rules.Pass, nest *model.Nest, top, bottom float64) bool {
+	beyond := p.LeftTo(PastClearance)
+	levels := nest.Compared(p.Garment)
 	for i, l := range levels {
 		y, ok := nest.Outer.LevelY(l)
 		if clearance, err := nest.ClearanceAt(l); ok && err == nil && y >= top && y <= bottom && math.Abs(nest.Allowed(l).Beyond(clearance)) > beyond {

@@ -7,6 +7,7 @@ import (
 
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/seams"
 )
 
 // band is a stretch of height that a nest is judged over: from a level to the
@@ -110,7 +111,7 @@ func (n *nesting) lame(b band) bool {
 	for i, pieces := range []model.Group{n.nest.Outer, n.nest.Inner} {
 		for _, p := range pieces {
 			for _, d := range p.Darts {
-				if d.On == nil || !lame(d, n.Limit("legs")) {
+				if d.On == nil || !lame(d, n.InForce(seams.UnequalLegs)) {
 					continue
 				}
 				reaches := slices.ContainsFunc(d.Legs(), func(l model.Legs) bool {
@@ -194,12 +195,12 @@ func (n *nesting) shareDoubt() (doubt func(y float64) float64, err error) {
 	}
 	if nest.Align != nil {
 		for _, s := range slices.Concat(nest.Align.Outer, nest.Align.Inner) {
-			if lameDart(s.Edge, n.Limit("legs")) {
+			if lameDart(s.Edge, n.InForce(seams.UnequalLegs)) {
 				return nil, fmt.Errorf("a dart on %s, by which they are laid together, has legs that differ", s.Edge.Address())
 			}
 		}
 	}
-	if off > n.Limit("share") {
+	if off > n.InForce(Unlike) {
 		return nil, fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", nest.Align.Address(), n.Show(off))
 	}
 	return doubt, nil

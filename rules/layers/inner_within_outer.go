@@ -44,16 +44,7 @@ var InnerWithinOuter = &rules.Rule{
 			"figure is meant, state it in the nest's clearance.",
 		Bad: innerWithinOuterBad, Good: innerWithinOuterGood, Since: "0.1",
 	},
-	Limits: []rules.Limit{{
-		Name: "beyond", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
-		Text: "how far past the stated clearance a piece may be",
-	}, {
-		Name: "share", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-		Text: "pieces are not laid together by a share whose lines differ by more than this, which is left to shared-edge",
-	}, {
-		Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-		Text: "nor over a dart whose legs differ by more than this, which is left to dart-legs",
-	}, {
+	Limits: []rules.Limit{PastClearance.Limit, {
 		Name: "flat", Value: 2, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "of several pieces laid together, how far the two lines of a seam may part and still be taken to lie flat",
 	}, {
@@ -62,6 +53,12 @@ var InnerWithinOuter = &rules.Rule{
 	}},
 	Each: rules.Nests(innerWithinOuter),
 }
+
+// PastClearance is how far past its clearance inner-within-outer finds a piece.
+var PastClearance = rules.LimitOf{Rule: "inner-within-outer", Limit: rules.Limit{
+	Name: "beyond", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
+	Text: "how far past the stated clearance a piece may be",
+}}
 
 // nesting is one nest while it is judged.
 type nesting struct {

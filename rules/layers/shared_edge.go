@@ -40,17 +40,18 @@ var SharedEdge = &rules.Rule{
 	Limits: []rules.Limit{
 		{Name: "length", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 			Text: "how far shared edges may differ in length, and their notches and meeting pieces in place"},
-		{Name: "shape", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-			Text: "how far shared edges may stand off each other when laid together"},
+		Unlike.Limit,
 		{Name: "corner", Value: 2, Unit: rules.Degrees, Source: "common practice, no source",
 			Text: "how far the corners at the ends of shared edges, and where pieces meet along them, may differ"},
-		{Name: "line", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source: the width of a pencil line",
-			Text: "the place of a notch that lies further than this off its line is left to notch-on-line"},
-		{Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-			Text: "shapes over a dart whose legs differ by more than this are left to dart-legs"},
 	},
 	Each: rules.Shares(sharedEdge),
 }
+
+// Unlike is how far apart shared-edge finds the shapes of shared edges.
+var Unlike = rules.LimitOf{Rule: "shared-edge", Limit: rules.Limit{
+	Name: "shape", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+	Text: "how far shared edges may stand off each other when laid together",
+}}
 
 // meetNear is how close two layers' meeting pieces must lie to be laid on each
 // other, in millimetres: well over any limit, and well under the width of a

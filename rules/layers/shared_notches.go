@@ -6,6 +6,7 @@ import (
 
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/notches"
 )
 
 // notches judges number, kind and place of the notches on both sides.
@@ -37,7 +38,7 @@ func (s *sharing) kinds(pair model.NotchPair) {
 
 // notch judges how far two paired notches are off each other.
 func (s *sharing) notch(pair model.NotchPair, pairs []model.NotchPair) {
-	if pair.A.Notch.OffLine(s.Limit("line")) || pair.B.Notch.OffLine(s.Limit("line")) {
+	if pair.A.Notch.OffLine(s.LeftTo(notches.OffLine)) || pair.B.Notch.OffLine(s.LeftTo(notches.OffLine)) {
 		return // notch-on-line tells where it belongs
 	}
 	off := math.Abs(s.notchOff(pair))

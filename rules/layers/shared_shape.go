@@ -8,6 +8,7 @@ import (
 	"understitch/model"
 	"understitch/model/curve"
 	"understitch/rules"
+	"understitch/rules/seams"
 )
 
 // drawn judges what only a drawing shows: the shape of each part between
@@ -66,7 +67,7 @@ func (s *sharing) explained(part model.SharedPart) bool {
 // place or its tip is wrong, and the closed edge has no shape to speak of.
 func (s *sharing) lame(w *model.Walk, first, last int) bool {
 	for _, r := range w.Runs[first : last+1] {
-		if lameDart(r.Edge, s.Limit("legs")) {
+		if lameDart(r.Edge, s.LeftTo(seams.UnequalLegs)) {
 			return true
 		}
 	}

@@ -49,7 +49,7 @@ func stretch(p *rules.Pass, l *model.Layer) {
 			p.Cannot(err, rules.Say{Key: level.Name, Place: l.Place})
 			continue
 		}
-		if err != nil || !(round < level.Body) || toldByEase(p.Garment, l, level) || toldByLayers(p.Garment, l, level) {
+		if err != nil || !(round < level.Body) || toldByEase(p, l, level) || toldByLayers(p, l, level) {
 			continue
 		}
 		say := rules.Say{Key: level.Name, Place: l.Place}
@@ -72,13 +72,13 @@ func stretch(p *rules.Pass, l *model.Layer) {
 
 // toldByLayers reports whether a layer's girth at a level is found at fault
 // against that of another layer already.
-func toldByLayers(g *model.Garment, l *model.Layer, level *model.Level) bool {
-	return slices.ContainsFunc(g.Layers, func(other *model.Layer) bool {
+func toldByLayers(p *rules.Pass, l *model.Layer, level *model.Level) bool {
+	return slices.ContainsFunc(p.Garment.Layers, func(other *model.Layer) bool {
 		switch {
 		case other.Order < l.Order:
-			return toldByWidth(g, other, l, level)
+			return toldByWidth(p, other, l, level)
 		case other.Order > l.Order:
-			return toldByWidth(g, l, other, level)
+			return toldByWidth(p, l, other, level)
 		}
 		return false
 	})

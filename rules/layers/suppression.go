@@ -100,7 +100,7 @@ func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []model.RoomAt)
 func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower model.RoomAt, before float64) float64 {
 	g := p.Garment
 	for _, l := range []*model.Level{upper.Level, lower.Level} {
-		if toldByWidth(g, outer, inner, l) || toldByEase(g, outer, l) || toldByEase(g, inner, l) {
+		if toldByWidth(p, outer, inner, l) || toldByEase(p, outer, l) || toldByEase(p, inner, l) {
 			return 0
 		}
 	}
@@ -143,8 +143,8 @@ func unlikeBetween(p *rules.Pass, say *rules.Say, outer, inner *model.Layer, upp
 	if grade(p, off) == 0 {
 		return ""
 	}
-	above, darts := unlikeAt(p.Garment, outer, inner, upper)
-	below, others := unlikeAt(p.Garment, outer, inner, lower)
+	above, darts := unlikeAt(p, outer, inner, upper)
+	below, others := unlikeAt(p, outer, inner, lower)
 	if !accounts(off, off+below-above, below-above, p.Limit("note")) {
 		return ""
 	}
@@ -157,13 +157,13 @@ func unlikeBetween(p *rules.Pass, say *rules.Say, outer, inner *model.Layer, upp
 
 // unlikeAt are the darts of two layers' nests that differ at a level, and how much
 // more the outer ones take out round.
-func unlikeAt(g *model.Garment, outer, inner *model.Layer, l *model.Level) (more float64, out []unlike) {
-	for _, n := range g.NestsAt(outer, inner, l) {
+func unlikeAt(p *rules.Pass, outer, inner *model.Layer, l *model.Level) (more float64, out []unlike) {
+	for _, n := range p.Garment.NestsAt(outer, inner, l) {
 		takes := n.DartsAt(l)
 		for _, t := range takes {
 			more += t.Round()
 		}
-		out = append(out, unlikeDarts(n, takes, InnerWithinOuter.Limits[0].Value))
+		out = append(out, unlikeDarts(n, takes, p.InForce(PastClearance)))
 	}
 	return more, out
 }

@@ -78,7 +78,7 @@ func goesRound(p *rules.Pass, outer, inner *model.Layer, level *model.Level) boo
 		}
 	}
 	g := p.Garment
-	return meantLarger(g, outer, inner, level) == 0 && !toldByWidth(g, outer, inner, level) &&
+	return meantLarger(g, outer, inner, level) == 0 && !toldByWidth(p, outer, inner, level) &&
 		!g.SharedAlong(outer, inner, level, p.Limit(sharedNear.Name))
 }
 

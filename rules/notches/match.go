@@ -33,13 +33,17 @@ var Match = rules.Rule{
 		Fix:     "Move the notch to the place given, or add the missing one. Cut single to single and double to double.",
 		Bad:     matchBad, Good: matchGood, Since: "0.1",
 	},
-	Limits: append(rules.Steps(1.5, 3, rules.Millimetres, "how far a notch may lie from where its partner is", "common practice (1 to 2 mm), no source"),
+	Limits: append(matchSteps,
 		rules.Limit{Name: "join", Value: 10, Unit: rules.Millimetres, Text: "a notch without a partner is taken to be meant for a join of two pieces no further off than this", Source: "common practice, no source"},
-		rules.Limit{Name: "line", Value: 0.5, Unit: rules.Millimetres, Text: "the place of a notch that lies further than this off its line is left to notch-on-line", Source: "common practice, no source: the width of a pencil line"},
 		rules.Limit{Name: "end", Value: 1, Unit: rules.Millimetres, Text: "a notch as near as this to the end of a seam needs no partner", Source: "common practice, no source"},
 	),
 	Each: rules.Joins(match),
 }
+
+var matchSteps = rules.Steps(1.5, 3, rules.Millimetres, "how far a notch may lie from where its partner is", "common practice (1 to 2 mm), no source")
+
+// misses is the distance past which notch-match forbids to cut.
+var misses = rules.LimitOf{Rule: "notch-match", Limit: matchSteps[1]}
 
 // side is one side of a join, for what is said about its notches.
 type side struct {
@@ -60,7 +64,7 @@ func match(p *rules.Pass, j *model.Join) {
 		if pair.A.Notch == pair.B.Notch {
 			continue // the halves of a mirrored pair
 		}
-		if pair.A.Notch.OffLine(p.Limit("line")) || pair.B.Notch.OffLine(p.Limit("line")) {
+		if pair.A.Notch.OffLine(p.LeftTo(OffLine)) || pair.B.Notch.OffLine(p.LeftTo(OffLine)) {
 			kind(p, pair)
 			continue // notch-on-line tells where it belongs
 		}

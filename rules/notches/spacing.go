@@ -33,12 +33,17 @@ var Spacing = rules.Rule{
 		Bad:     spacingBad, Good: spacingGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		{Name: "clear", Value: 12.7, Unit: rules.Millimetres, Text: "how far a notch must be from a corner, a dart's mouth or another notch", Source: "Pop quiz: notching challenge, fashion-incubator.com: 1/2 in between notches that are to be told apart; for corners and darts common practice, no source"},
-		{Name: "line", Value: 0.5, Unit: rules.Millimetres, Text: "a notch that lies further than this off its line is left to notch-on-line", Source: "common practice, no source: the width of a pencil line"},
-		{Name: "match", Value: 3, Unit: rules.Millimetres, Text: "a notch that misses its partner by more than this, and would be clear where it meets it, is left to notch-match or shared-edge", Source: "common practice, no source"},
+		keptClear.Limit,
 	},
 	Each: rules.Notches(spacing),
 }
+
+// keptClear is how far notch-spacing keeps notches from what is near.
+var keptClear = rules.LimitOf{Rule: "notch-spacing", Limit: rules.Limit{
+	Name: "clear", Value: 12.7, Unit: rules.Millimetres,
+	Text:   "how far a notch must be from a corner, a dart's mouth or another notch",
+	Source: "Pop quiz: notching challenge, fashion-incubator.com: 1/2 in between notches that are to be told apart; for corners and darts common practice, no source",
+}}
 
 func spacing(p *rules.Pass, n *model.Notch) {
 	p.NothingHere()
@@ -47,7 +52,7 @@ func spacing(p *rules.Pass, n *model.Notch) {
 		return
 	}
 	near, err := n.Room()
-	if err != nil || n.OffLine(p.Limit("line")) || misplaced(p, n) {
+	if err != nil || n.OffLine(p.LeftTo(OffLine)) || misplaced(p, n) {
 		return // notch-on-line reports it, or the rule that finds it off its partner
 	}
 	for _, r := range near {
@@ -85,7 +90,7 @@ func toldOfPartner(p *rules.Pass, n *model.Notch, r model.NotchRoom) bool {
 	all := p.Garment.Notches()
 	return slices.ContainsFunc(p.Garment.Meetings(n), func(m model.NotchMeeting) bool {
 		near, err := m.Partner.Room()
-		if err != nil || slices.Index(all, m.Partner) > slices.Index(all, n) || m.Partner.OffLine(p.Limit("line")) || misplaced(p, m.Partner) {
+		if err != nil || slices.Index(all, m.Partner) > slices.Index(all, n) || m.Partner.OffLine(p.LeftTo(OffLine)) || misplaced(p, m.Partner) {
 			return false
 		}
 		return slices.ContainsFunc(near, func(o model.NotchRoom) bool {
@@ -100,7 +105,7 @@ func toldOfPartner(p *rules.Pass, n *model.Notch, r model.NotchRoom) bool {
 func misplaced(p *rules.Pass, n *model.Notch) bool {
 	return slices.ContainsFunc(p.Garment.Meetings(n), func(m model.NotchMeeting) bool {
 		clear, ok := n.ClearPlace(m.Along, p.Limit("clear"))
-		return math.Abs(m.Off) > p.Limit("match") && model.Known(m.Along) && ok && clear == m.Along
+		return math.Abs(m.Off) > p.LeftTo(misses) && model.Known(m.Along) && ok && clear == m.Along
 	})
 }
 

@@ -33,11 +33,16 @@ var DartLegs = rules.Rule{
 		Bad: dartLegsBad, Good: dartLegsGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		{Name: "legs", Value: 1, Unit: rules.Millimetres, Text: "how much longer one leg may be than the other", Source: "common practice, no source"},
+		UnequalLegs.Limit,
 		{Name: "cap", Value: 3, Unit: rules.Degrees, Text: "how far the edge may turn over the closed dart", Source: "common practice, no source; that the edge must run on smoothly: What is truing, telus.net/inspiredsewing"},
 	},
 	Each: rules.Darts(dartLegs),
 }
+
+// UnequalLegs is the difference past which dart-legs finds a dart.
+var UnequalLegs = rules.LimitOf{Rule: "dart-legs", Limit: rules.Limit{
+	Name: "legs", Value: 1, Unit: rules.Millimetres, Text: "how much longer one leg may be than the other", Source: "common practice, no source",
+}}
 
 func dartLegs(p *rules.Pass, d *model.Dart) {
 	legs := d.Legs()

@@ -33,10 +33,15 @@ var Walk = rules.Rule{
 			"meant, state it as ease: ease = [0, 0.3].",
 		Bad: walkBad, Good: walkGood, Since: "0.1",
 	},
-	Limits: rules.Steps(1.6, 3.2, rules.Millimetres, "how far the difference of the two sides may lie outside the ease",
-		"10 Patternwork Skills, Threads 200, 2018-19: one professional keeps patterns true to 1/16 in, many find that 1/8 in works"),
-	Each: rules.Seams(walk),
+	Limits: walkSteps,
+	Each:   rules.Seams(walk),
 }
+
+var walkSteps = rules.Steps(1.6, 3.2, rules.Millimetres, "how far the difference of the two sides may lie outside the ease",
+	"10 Patternwork Skills, Threads 200, 2018-19: one professional keeps patterns true to 1/16 in, many find that 1/8 in works")
+
+// Unwalked is the difference past which seam-walk finds the sides of a seam.
+var Unwalked = rules.LimitOf{Rule: "seam-walk", Limit: walkSteps[0]}
 
 func walk(p *rules.Pass, s *model.Seam) {
 	j := p.Garment.JoinOf(s)
