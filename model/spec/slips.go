@@ -1,7 +1,9 @@
 package spec
 
 import (
+	"bytes"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2"
@@ -151,13 +153,12 @@ func oddSign(l *faultLine, i int) (n int, summary, detail string) {
 var hardSpaces = []string{"\u00a0", "\u202f", "\u2007", "\u2009", "\u3000", "\u200b", "\u200c", "\u200d", "\u2060", "\ufeff", "\u00ad"}
 
 func hardSpace(l *faultLine, i int) (n int, summary, detail string) {
-	all, here := 0, false
-	for _, h := range hardSpaces {
-		here = here || l.toks[i].text == h
-		all += strings.Count(string(l.src), h)
-	}
-	if !here {
+	if !slices.Contains(hardSpaces, l.toks[i].text) {
 		return 0, "", ""
+	}
+	all := 0
+	for _, h := range hardSpaces {
+		all += bytes.Count(l.src, []byte(h))
 	}
 	detail = "Put an ordinary space in its place."
 	if all > 1 {

@@ -1,6 +1,7 @@
 package spec
 
 import (
+	"fmt"
 	"os"
 	"regexp"
 	"strings"
@@ -56,6 +57,19 @@ func TestOneSlip(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A slip behind twenty thousand points on one line, as a digitiser writes them, is
+// found by going along the line once: by trying all of it at each of its words it
+// would take minutes.
+func TestSlipOnALongLine(t *testing.T) {
+	var line strings.Builder
+	for i := range 20000 {
+		fmt.Fprintf(&line, "[%d, %d], ", i, i%7)
+	}
+	found := everything("garment \"x\" { unit = \"cm\" }\nlayer \"a\" {\n  side = \"outer\"\n  piece \"p\" {\n    edge \"e\" { line = ["+line.String()+"[1 2]] }\n  }\n}\n", nil)
+	require.Len(t, found, 1)
+	require.Equal(t, "a comma is missing before 2", found[0].Summary)
 }
 
 // A brace that is taken out of a spec that is set in is told at its block, and

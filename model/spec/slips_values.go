@@ -223,14 +223,14 @@ func sides(l *faultLine, i int) (n int, summary, detail string) {
 	word := strings.ToLower(l.toks[i].text)
 	n = 1
 	switch {
-	case !l.addresses() || !l.like(i-1, "id"):
+	case !l.like(i-1, "id"):
 		return 0, "", ""
 	case l.like(i, "- >"):
 		n = 2
 	case word != "to" && word != "and" && word != "with" && word != "=>" && word != "&":
 		return 0, "", ""
 	}
-	if !l.like(i+n, "id .") {
+	if !l.like(i+n, "id .") || !l.addresses() {
 		return 0, "", ""
 	}
 	return n + 1, "the edges of a list have commas between them", "Write [A, B]."
