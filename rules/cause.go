@@ -118,28 +118,34 @@ func (t *trace) cured(root *Outcome, c Cure) (gone []*Outcome, fresh int) {
 	if g == nil {
 		return nil, 0
 	}
-	left := map[gatherKey]bool{} // what is found still, or cannot be looked at
-	for _, o := range t.all(g, t.settings) {
-		if o.Status == Found && !o.only || o.Status == NotPossible {
-			left[o.key()] = true
-		}
-	}
-	if left[root.key()] {
-		return nil, 0
-	}
 	was := map[gatherKey]bool{}
-	for _, o := range t.out {
+	asked := map[*Rule]bool{root.Rule: true} // those by which something may be gone
+	for i := range t.out {
+		o := &t.out[i]
 		if o.Status == Found || o.Status == NotPossible {
 			was[o.key()] = true
 		}
+		asked[o.Rule] = asked[o.Rule] || t.follows(o, root)
 	}
+	left := map[gatherKey]bool{}  // what is found still, or cannot be looked at
 	moved := map[gatherKey]bool{} // things at which a rule now finds something else
-	for k := range left {
-		if !was[k] {
-			fresh++
-			k.key = ""
-			moved[k] = true
+	look := func(again bool) {
+		for _, o := range t.some(g, t.settings, func(r *Rule) bool { return asked[r] == again }) {
+			k := o.key()
+			if left[k] || o.Status != NotPossible && (o.Status != Found || o.only) {
+				continue
+			}
+			left[k] = true
+			if !was[k] {
+				fresh++
+				k.key = ""
+				moved[k] = true
+			}
 		}
+	}
+	look(true)
+	if left[root.key()] {
+		return nil, 0
 	}
 	for i := range t.out {
 		o := &t.out[i]
@@ -148,6 +154,9 @@ func (t *trace) cured(root *Outcome, c Cure) (gone []*Outcome, fresh int) {
 		if t.follows(o, root) && !left[o.key()] && !moved[thing] {
 			gone = append(gone, o)
 		}
+	}
+	if gone != nil {
+		look(false) // the other rules can only tell of what is new
 	}
 	return gone, fresh
 }

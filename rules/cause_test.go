@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/spec"
 	"understitch/rules"
 	"understitch/rules/draft"
 	"understitch/rules/inspect"
@@ -64,6 +65,17 @@ nest "front" {
 }
 `
 
+// tabardWith is the tabard with the first of each text put in another's place.
+func tabardWith(t *testing.T, swap []string) string {
+	t.Helper()
+	src := tabard
+	for i := 0; i < len(swap); i += 2 {
+		require.Contains(t, src, swap[i])
+		src = strings.Replace(src, swap[i], swap[i+1], 1)
+	}
+	return src
+}
+
 // told are the findings of a spec: their rules, with the rules of what follows, once
 // each, in brackets.
 func told(t *testing.T, src string) []string {
@@ -114,12 +126,7 @@ func TestWhatFollowsFromAnotherFindingIsToldWithIt(t *testing.T) {
 			[]string{"outline-closed [shared-edge]", "outline-closed [fold-straight]"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			src := tabard
-			for i := 0; i < len(c.swap); i += 2 {
-				require.Contains(t, src, c.swap[i])
-				src = strings.Replace(src, c.swap[i], c.swap[i+1], 1)
-			}
-			require.Equal(t, c.want, told(t, src))
+			require.Equal(t, c.want, told(t, tabardWith(t, c.swap)))
 		})
 	}
 }
@@ -156,6 +163,35 @@ func TestGatherKeepsApartWhatStandsByItselfInOneSize(t *testing.T) {
 	i := strings.Index(gap, `layer "lining"`)
 	lining := strings.Replace(gap[i:], "[12, -10]", "[graded(11.6, 0.4), -10]", -1)
 	require.Equal(t, []string{"outline-closed", "shared-edge"}, told(t, gap[:i]+lining), "the lining's neck is short in S")
+}
+
+// A gap that nothing follows from is put right several times over, in each size or
+// for each wearer; rules that found nothing need not look again each time.
+func TestTraceAsksOnlyRulesThatFoundSomething(t *testing.T) {
+	const hem, centre = `[12, 30], [0, 30]]`, `edge "centre" { line = [[0, 30], [0, -10]] }`
+	for _, c := range []struct {
+		name  string
+		swap  []string
+		again bool
+	}{
+		{"two gaps of which neither follows", []string{hem, `[12, 30], [0, 29.6]]`, `line = [[0, -10],`, `line = [[0.4, -10],`}, false},
+		{"a width follows", []string{centre, `edge "centre" { line = [[0, 30], [0.4, -10]] }`}, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			looks := 0
+			counted := seams.Walk
+			counted.Each = rules.Seams(func(p *rules.Pass, _ *model.Seam) { looks++; p.NothingHere() })
+			engine, err := rules.New([]*rules.Rule{layers.InnerWithinOuter, &counted, &draft.OutlineClosed})
+			require.NoError(t, err)
+			doc, diags := spec.Read("tabard.garment.hcl", []byte(tabardWith(t, c.swap)), nil)
+			require.Empty(t, diags)
+			g, diags := doc.Garment("S")
+			require.Empty(t, diags)
+			settings, _ := engine.Settings(&model.House{})
+			require.NotEmpty(t, engine.Trace(g, settings))
+			require.Equal(t, c.again, looks > 1, "%d looks", looks)
+		})
+	}
 }
 
 // A garment that no spec stands behind is judged all the same.

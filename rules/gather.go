@@ -51,7 +51,7 @@ type Gathering struct {
 // Add takes in the outcomes of one more size.
 func (g *Gathering) Add(outcomes []Outcome) {
 	for _, o := range outcomes {
-		o.account = nil // it would keep the garment of every size
+		o.account, o.cures = nil, nil // they would keep the garment of every size
 		if o.Status == Passed {
 			g.passed++
 			if !o.Numeric {
