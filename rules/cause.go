@@ -50,8 +50,8 @@ type trace struct {
 }
 
 // mostTried is how many findings of a garment are put right to see what follows
-// from them: a drawing with more faults is looked at again anyway, and each takes
-// as long as the garment itself, several times.
+// from them: a drawing with more faults is looked at again anyway, and each has the
+// garment built anew several times.
 const mostTried = 8
 
 // follow tries the cures of one finding and marks what is put right by the one

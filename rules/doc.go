@@ -8,8 +8,11 @@
 // with the reason. Nothing stays silently unchecked: a rule that says nothing
 // about a thing it was given is itself reported as not possible.
 //
-// [Engine.Check] judges one garment in one size; [Gather] joins the outcomes of
-// all sizes, so that the same fault at several sizes is reported once with its
-// worst figure, and applies the waivers. The rules themselves live in the
-// folders beside this file, one file each; package builtin lists them.
+// [Engine.Trace] judges one garment in one size, and finds out which findings
+// follow from another by putting that one right in the garment built anew;
+// [Engine.Check] judges without that. [Gather] joins the outcomes of all sizes, so
+// that the same fault at several sizes is reported once with its worst figure.
+// Then [Engine.Waivers] takes out what was accepted, and last [Result.Fold] tells
+// what follows from a finding that is left as notes of it. The rules themselves
+// live in the folders beside this file, one file each; package builtin lists them.
 package rules

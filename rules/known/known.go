@@ -7,7 +7,7 @@
 // A finding is known by the garment's file, the rule, the thing's address and the
 // key of the figure, never by a line, so that editing elsewhere in the spec leaves
 // it known. The value beside them is how far off it was: a finding that is further
-// off is in force again.
+// off is in force again. What is told as coming of a finding is known by itself.
 //
 // The file is text, one finding a line as JSON, in the order of its fields, so
 // that two runs write the same bytes and a review shows what came and went. It
