@@ -100,10 +100,12 @@ func hems(pieces Group) []*Edge {
 
 // shared reports whether one share names both edges, one on either side.
 func (g *Garment) shared(outer, inner *Edge) bool {
-	has := func(side []Stretch, e *Edge) bool {
-		return slices.ContainsFunc(side, func(s Stretch) bool { return s.Edge == e })
-	}
 	return slices.ContainsFunc(g.Shares, func(s *Share) bool { return has(s.Outer, outer) && has(s.Inner, inner) })
+}
+
+// has reports whether a side names an edge, or a part of it.
+func has(side []Stretch, e *Edge) bool {
+	return slices.ContainsFunc(side, func(s Stretch) bool { return s.Edge == e })
 }
 
 // besides is how far apart, in millimetres, the lower ends of two edges in one

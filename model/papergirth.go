@@ -84,10 +84,6 @@ func (g *Garment) sewnBeside(p, q *Piece, l *Level) Thing {
 	return nil
 }
 
-func has(side []Stretch, e *Edge) bool {
-	return slices.ContainsFunc(side, func(s Stretch) bool { return s.Edge == e })
-}
-
 // unplaced reports whether nothing shows where a piece lies in its layer: it is sewn
 // to no other piece, or only to such as do not reach the level either while one
 // that does goes round the body with it at another level.

@@ -36,7 +36,7 @@ func (g *Garment) endsAlike(x, y *Edge) int {
 	if g.atCentre(x) && g.atCentre(y) {
 		sum += endsAtCentre
 	}
-	if slices.ContainsFunc(g.Shares, func(s *Share) bool { return names(s.Outer, x) && names(s.Inner, y) }) {
+	if g.shared(x, y) {
 		sum += endsShared
 	}
 	if x.Name == y.Name {
@@ -46,10 +46,6 @@ func (g *Garment) endsAlike(x, y *Edge) int {
 		sum += endsUsed
 	}
 	return sum
-}
-
-func names(side []Stretch, e *Edge) bool {
-	return slices.ContainsFunc(side, func(s Stretch) bool { return s.Edge == e })
 }
 
 // atCentre reports whether an edge lies between a piece and its own other half.

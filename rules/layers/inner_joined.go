@@ -14,7 +14,7 @@ import (
 // along their seams. Where the seams do not lie flat, or not flat enough to tell,
 // it says so.
 func (n *nesting) joined(bands []band) {
-	if _, err := n.layJoined(); err != nil {
+	if err := n.layJoined(); err != nil {
 		n.Cannot(err, rules.Say{Key: "outline"})
 		return
 	}
@@ -99,9 +99,10 @@ func (n *nesting) notFlat(b band, err error) {
 
 // layJoined finds whether a nest of several pieces can be laid at all: what holds
 // for two pieces but their being drawn as the same part, which is asked of each.
-func (n *nesting) layJoined() (doubt func(y float64) float64, err error) {
-	if _, err = n.nest.Frame(n.Garment); err != nil {
-		return nil, err
+func (n *nesting) layJoined() error {
+	_, err := n.nest.Frame(n.Garment)
+	if err == nil {
+		_, err = n.shareDoubt()
 	}
-	return n.shareDoubt()
+	return err
 }
