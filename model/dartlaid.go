@@ -72,7 +72,7 @@ func (l laidDarts) onEdges(o, i *Dart, share *Share) DartAnswer {
 		deeper = l.frame.Apply(mouthB).Sub(mouthA).Dot(along)
 		doubt = l.doubt.at(a[0].Tip)
 	}
-	out.Points = []DartPoint{{"tip", shift(longer, doubt, -deeper, long*(i.Intake/o.Intake-1)).of(long, long+longer),
+	out.Points = []DartPoint{{"tip", shift(longer, doubt, -deeper, byIntake(long, o, i)).of(long, long+longer),
 		shift(lean, doubt, 0).of(0, lean)}}
 	return out
 }
@@ -148,16 +148,25 @@ func (l laidDarts) inside(o, i *Dart) DartAnswer {
 	lower := l.lower(o, i, moved.Y)
 	out := DartAnswer{Outer: o, Inner: i, Aside: shift(moved.X, doubt, l.sides(o, i, moved.X)...).of(o.Centre.X, o.Centre.X+moved.X),
 		Lower: shift(lower, doubt, 0).of(o.Centre.Y, o.Centre.Y+lower)}
-	ratio := i.Intake/o.Intake - 1
 	up, down := i.Up, i.Down
 	if l.frame.Direction(curve.Point{Y: 1}).Y < 0 {
 		up, down = down, up // drafted upside down
 	}
 	out.Points = []DartPoint{
-		{Name: "upper point", Longer: shift(up-o.Up, doubt, moved.Y, o.Up*ratio).of(o.Up, up)},
-		{Name: "lower point", Longer: shift(down-o.Down, doubt, -moved.Y, o.Down*ratio).of(o.Down, down)},
+		{Name: "upper point", Longer: shift(up-o.Up, doubt, moved.Y, byIntake(o.Up, o, i)).of(o.Up, up)},
+		{Name: "lower point", Longer: shift(down-o.Down, doubt, -moved.Y, byIntake(o.Down, o, i)).of(o.Down, down)},
 	}
 	return out
+}
+
+// byIntake is how much longer than a length of the outer dart the inner one is
+// with the same angle, in millimetres. One that takes out something where the other
+// takes out nothing may be of any length.
+func byIntake(length float64, o, i *Dart) float64 {
+	if length == 0 || i.Intake == o.Intake { // both may take out nothing
+		return 0
+	}
+	return length * (i.Intake/o.Intake - 1)
 }
 
 // sides are how far the inner piece's left and right outline lie further to the

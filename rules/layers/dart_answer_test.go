@@ -56,6 +56,8 @@ func TestDartAnswer(t *testing.T) {
 		{"the inner one is shorter above", waist, twoPoint("waist", 9, 20, 2, 11.3, 10), nil, ""}, // told by the widths: it lets out 1.2 mm
 		{"the inner one is shorter below", waist, twoPoint("waist", 9, 20, 2, 12, 8.5), map[string]float64{"lower point": 15}, "note"},
 		{"the inner one is longer", waist, twoPoint("waist", 9, 20, 2, 13.5, 10), map[string]float64{"upper point": 15}, "warning"},
+		{"longer, and both take out nothing, as in the smallest size", twoPoint("waist", 9, 20, 0, 12, 10), twoPoint("waist", 9, 20, 0, 13.5, 10), map[string]float64{"upper point": 15}, "warning"},
+		{"on the hem, and both take out nothing", onHem("hem", 9, 0, 12, 0), onHem("hem", 9, 0, 13.5, 0), map[string]float64{"tip": 15}, "warning"},
 		{"shorter and as much shallower", waist, twoPoint("waist", 9, 20, 1.5, 9, 7.5), nil, ""},
 		{"another name, near by", waist, twoPoint("fitting", 9.8, 20, 2, 12, 10), map[string]float64{"place": 8}, "warning"},
 		{"another name, further off", waist, twoPoint("fitting", 11.6, 20, 2, 12, 10), nil, ""},
