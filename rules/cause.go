@@ -137,7 +137,9 @@ func (t *trace) cured(root *Outcome, c Cure) (gone []*Outcome, fresh int) {
 			}
 			left[k] = true
 			if !was[k] {
-				fresh++
+				if o.Status == Found { // a list made whole asks more of paper than it can tell
+					fresh++
+				}
 				k.key = ""
 				moved[k] = true
 			}

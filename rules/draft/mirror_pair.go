@@ -24,7 +24,8 @@ var MirrorPair = rules.Rule{
 		Why: "A piece that is cut once and joined to its own other half leaves half a garment. Of three mirrored pieces one has no partner. Both " +
 			"are found when the cloth is cut and there is none left.",
 		How: "Count how many are cut. Mirrored pieces are cut in twos; a piece cut once is not mirrored. A piece that a seam or closure joins to " +
-			"itself is cut more than once, or lies on the fold. Two that are cut are taken to be a mirrored pair unless the piece says mirrored = " +
+			"itself is cut more than once, or lies on the fold. A piece cut once and off the fold, all along whose seams there is twice as much to sew " +
+			"to as there is of it, is cut too seldom; where its seams do not tell, the piece that lies on it in a nest may. Two that are cut are taken to be a mirrored pair unless the piece says mirrored = " +
 			"false.",
 		Fix: "Say cut = 2, or lay the piece to the fold; or take out mirrored, or the seam that joins the edge to itself.",
 		Bad: mirrorPairBad, Good: mirrorPairGood, Since: "0.1",
@@ -50,6 +51,7 @@ func mirrorPair(p *rules.Pass, piece *model.Piece) {
 		say.Message = func() string { return fmt.Sprintf(fault, piece.Address()) }
 		p.Fault(say)
 	}
+	cutShort(p, piece)
 	for _, e := range piece.Edges {
 		if j := p.Garment.JoinedToItself(e); j != nil {
 			otherHalf(p, piece, e, j)
@@ -69,5 +71,6 @@ func otherHalf(p *rules.Pass, piece *model.Piece, e *model.Edge, j *model.Join) 
 			j.Address(), e.Address(), piece.Address())
 	}
 	say.Mend = &rules.Mend{Title: fmt.Sprintf("cut 2 of %s", piece.Address())}
+	say.Cures = []rules.Cure{cutting(piece, 2)}
 	p.Fault(say)
 }

@@ -18,15 +18,16 @@ var edgeUnusedGood string
 var EdgeUnused = rules.Rule{
 	Name:     "edge-unused",
 	Family:   "seams",
-	Severity: rules.Warning,
+	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "Every edge is sewn, shared, folded, closed or finished, and none of it twice",
 		Why: "An edge with which nothing is done is a seam that was forgotten, and the checks over seams and layers pass it by. An edge that is " +
 			"claimed twice cannot be sewn as written: one of the two is meant for another edge, or for a part of this one.",
 		How: "Mark along each edge what its seams, shares, closures and elastics take up, and its fold or its finish. What stays unmarked is " +
 			"unused. Where two seams, closures or folds lie on each other it is used twice. A mirrored pair that one seam joins is one use. An " +
-			"edge with a finish or elastic may be sewn as well.",
-		Fix: "Name the edge in the seam, share or closure it belongs to, or state its finish. Give each of two seams its part of the edge: " +
+			"edge with a finish or elastic may be sewn as well. An edge with which nothing at all is done is an error where it leaves its layer open at a " +
+			"level at which what the layer measures round is held against the body or another layer; else it is a warning.",
+		Fix: "Name the edge in the seam, share or closure it belongs to, lay it to the fold, or state its finish. Give each of two seams its part of the edge: " +
 			"part(shell.back.centre, hip, end).",
 		Bad: edgeUnusedBad, Good: edgeUnusedGood, Since: "0.1",
 	},
@@ -49,7 +50,19 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 			longest = part
 		}
 	}
-	p.AtMost(longest.Length(), "unused", rules.Say{Key: "unused", Account: partAccount(p.Garment, e, longest, "nothing takes"), Message: func() string { return leftOver(p, e, longest) }})
+	say := rules.Say{Key: "unused", Account: partAccount(p.Garment, e, longest, "nothing takes"), Mild: true, Message: func() string { return leftOver(p, e, longest, "") }}
+	if longest.Length() > p.Limit("unused") {
+		fold := forgotten(p, e, &say)
+		if open := p.Garment.LeavesOpen(e); open != nil {
+			say.Mild = false
+			why := fmt.Sprintf(" By it %s is open at the %s level, and what it measures round cannot be checked.", e.Piece.Layer.Address(), open.Name)
+			if fold != "" {
+				why += " If it is the middle of the piece, " + fold + "."
+			}
+			say.Message = func() string { return leftOver(p, e, longest, why) }
+		}
+	}
+	p.AtMost(longest.Length(), "unused", say)
 
 	twice, _ := p.Garment.UsedTwice(e)
 	var worst model.Overlap
@@ -62,7 +75,7 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 		return
 	}
 	p.AtMost(worst.Length(), "twice", rules.Say{
-		Key: "twice", Account: partAccount(p.Garment, e, worst.Part, "two take"),
+		Key: "twice", Mild: true, Account: partAccount(p.Garment, e, worst.Part, "two take"),
 		Message: func() string {
 			return fmt.Sprintf("%s is used twice: %s and %s both take it %s. Name another edge in one of them, or give each its part of this one.",
 				e.Address(), worst.A.Describe(), worst.B.Describe(), fromTo(p, e, worst.Part))
@@ -74,8 +87,11 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 	})
 }
 
-func leftOver(p *rules.Pass, e *model.Edge, part model.Part) string {
-	const fix = " Name it in the seam, share or closure it belongs to, or state its finish."
+func leftOver(p *rules.Pass, e *model.Edge, part model.Part, why string) string {
+	fix := why + " Name it in the seam, share or closure it belongs to, or state its finish."
+	if why != "" {
+		fix = why + " Else name it in the seam, share or closure it belongs to, or state its finish."
+	}
 	if len(p.Garment.Uses(e)) == 0 {
 		return fmt.Sprintf("nothing is done with %s: it is not sewn, shared, folded, closed or finished.", e.Address()) + fix
 	}

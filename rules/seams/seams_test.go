@@ -243,6 +243,39 @@ seam "again" { join = [shell.front.side, shell.front.side] }`},
 			require.Empty(t, r.Result.NotPossible)
 		})
 	}
+	// By whose unused edge a layer is open where its girth is asked for cannot be
+	// checked, and may not be cut.
+	const open = `garment "trial" { unit = "cm" }
+body { waist_girth = 72 }
+level "waist" {
+  y    = 10
+  body = body.waist_girth
+}
+layer "shell" {
+  side = "outer"
+  %s
+  piece "front" {
+    edge "top" {
+      line   = [[0, 0], [18, 0]]
+      finish = "bound"
+    }
+    edge "side" { line = [[18, 0], [18, 40]] } # want edge-unused %s 400mm
+    edge "hem"    { line = [[18, 40], [0, 40]] } # want edge-unused warning 180mm
+    edge "centre" {
+      line   = [[0, 40], [0, 0]]
+      %s
+    }
+  }
+}
+`
+	for _, c := range []struct{ name, ease, severity, centre string }{
+		{"an edge down the body, and no girth asked for", "", "warning", `finish = "faced"`},
+		{"an edge down the body, by which a girth is open", "ease = { waist = [0, 2] }", "error", `finish = "faced"`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			ruletest.Spec(t, &seams.EdgeUnused, fmt.Sprintf(open, c.ease, c.severity, c.centre))
+		})
+	}
 	t.Run("folded and sewn", func(t *testing.T) {
 		ruletest.Spec(t, &seams.EdgeUnused, shell(`piece "front" {
   fold = centre

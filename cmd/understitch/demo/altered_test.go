@@ -14,12 +14,19 @@ import (
 	"understitch/rules/inspect"
 )
 
-// rink is what is found in the rink dress with parts of its spec changed: each
-// first occurrence of the one text is replaced by the other.
+// rink is what is found in the rink dress with parts of its spec changed.
 func rink(t *testing.T, swap ...string) []rules.Finding {
 	t.Helper()
+	return changed(t, "rink-dress", swap...)
+}
+
+// changed is what is found in a garment of the wardrobe with parts of its spec
+// changed: each first occurrence of the one text is replaced by the other.
+func changed(t *testing.T, garment string, swap ...string) []rules.Finding {
+	t.Helper()
 	files := fstest.MapFS{}
-	for _, name := range []string{"house.hcl", "rink-dress.garment.hcl"} {
+	file := garment + ".garment.hcl"
+	for _, name := range []string{"house.hcl", file} {
 		src, err := fs.ReadFile(Files(), name)
 		require.NoError(t, err)
 		text := string(src)
@@ -32,7 +39,7 @@ func rink(t *testing.T, swap ...string) []rules.Finding {
 	engine, err := rules.New(builtin.Rules())
 	require.NoError(t, err)
 	in := &inspect.Inspector{Engine: engine, FS: files}
-	report := in.File(t.Context(), "rink-dress.garment.hcl", inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
+	report := in.File(t.Context(), file, inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
 	require.Empty(t, report.Diagnostics)
 	return report.Result.Findings
 }
