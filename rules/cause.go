@@ -180,15 +180,40 @@ func (r *Result) Fold() {
 	}
 	for _, f := range r.Findings {
 		if i, ok := follows(f); ok {
-			r.Findings[i].takeIn(f)
+			r.Findings[i].TakeIn(f)
 		}
 	}
 	r.Findings = slices.DeleteFunc(r.Findings, func(f Finding) bool { _, ok := follows(f); return ok })
 }
 
-// takeIn makes another finding a note of this one.
-func (f *Finding) takeIn(other Finding) {
+// TakeIn makes another finding a note of this one.
+func (f *Finding) TakeIn(other Finding) {
+	if len(f.Follow) == 0 {
+		f.alone.severity, f.alone.related = f.Severity, f.Related
+	}
 	f.Follow = append(f.Follow, other)
 	f.Severity = max(f.Severity, other.Severity)
 	f.Related = append(slices.Clip(f.Related), Related{fmt.Sprintf("from this comes, by %s: %s", other.Rule.Name, other.Message), other.Place})
+}
+
+// Release takes those findings out again that are not to be told as notes of this
+// one, and gives them: it is then as grave as it is without them.
+func (f *Finding) Release(out func(Finding) bool) []Finding {
+	var gone []Finding
+	follow := f.Follow
+	for _, o := range follow {
+		if out(o) {
+			gone = append(gone, o)
+		}
+	}
+	if len(gone) == 0 {
+		return nil
+	}
+	f.Severity, f.Related, f.Follow = f.alone.severity, f.alone.related, nil
+	for _, o := range follow {
+		if !out(o) {
+			f.TakeIn(o)
+		}
+	}
+	return gone
 }

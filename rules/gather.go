@@ -16,6 +16,11 @@ type Finding struct {
 	Waiver  *model.Waiver // the waiver that accepts it; nil for a finding in force
 	Follow  []Finding     // what follows from it, and is told as notes of it
 	Figures model.Range   // the least and the largest that was measured over its sizes
+
+	alone struct { // what it is without those that follow from it
+		severity Severity
+		related  []Related
+	}
 }
 
 // Result is everything that came of checking one garment.

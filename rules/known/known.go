@@ -80,24 +80,30 @@ func (e Entry) worse(f rules.Finding) bool {
 // Apply moves the known findings of one garment from those in force to those
 // accepted. One that is worse than it was stays, with a pointer to what is
 // known; so does one of a rule whose findings cannot be accepted. What follows
-// from a known finding is looked up by itself.
+// from another finding is known by itself, whether that one is known or not.
 func (k *File) Apply(file string, r *rules.Result, g model.Unit) {
+	known := func(f rules.Finding) (e Entry, there, accepted bool) {
+		e, there = k.entries[key{file, f.Rule.Name, f.Subject, f.Key}]
+		there = there && f.Rule.Firm == ""
+		return e, there, there && !e.worse(f)
+	}
 	var left []rules.Finding
 	findings := slices.Clone(r.Findings)
 	for i := 0; i < len(findings); i++ {
 		f := findings[i]
-		e, ok := k.entries[key{file, f.Rule.Name, f.Subject, f.Key}]
+		e, there, accepted := known(f)
+		findings = append(findings, f.Release(func(o rules.Finding) bool {
+			_, _, too := known(o)
+			return accepted || too
+		})...)
 		switch {
-		case !ok || f.Rule.Firm != "":
-		case e.worse(f):
-			f.Related = append(slices.Clip(f.Related), rules.Related{Message: e.outgrown(g), Place: k.place(e)})
-		default:
+		case accepted:
 			f.Status = rules.Waived
 			f.Waiver = &model.Waiver{Rule: f.Rule.Name, At: f.Subject, Reason: "known, and no worse than it was", Place: k.place(e)}
-			findings = append(findings, f.Follow...)
-			f.Follow = nil
 			r.Waived = append(r.Waived, f)
 			continue
+		case there:
+			f.Related = append(slices.Clip(f.Related), rules.Related{Message: e.outgrown(g), Place: k.place(e)})
 		}
 		left = append(left, f)
 	}

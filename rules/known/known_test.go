@@ -192,7 +192,10 @@ func TestWrittenAndRead(t *testing.T) {
 func TestWhatFollowsIsKnownByItself(t *testing.T) {
 	root := func(follow ...rules.Finding) rules.Finding {
 		f := bare(depth, "alter.fitting")
-		f.Follow = follow
+		f.Severity = rules.Note
+		for _, o := range follow {
+			f.TakeIn(o)
+		}
 		return f
 	}
 	left := func(k *File, f rules.Finding) (found []string, waived int) {
@@ -222,9 +225,31 @@ func TestWhatFollowsIsKnownByItself(t *testing.T) {
 			require.Equal(t, c.waived, waived)
 		})
 	}
+	t.Run("what was known is no part of a new finding that it follows from", func(t *testing.T) {
+		grave := func(at string) rules.Finding {
+			f := finding(walk, at, "", 4)
+			f.Severity = rules.Error
+			return f
+		}
+		k := accepted(t, grave("seam.side"))
+		r := rules.Result{Findings: []rules.Finding{root(grave("seam.side"))}}
+		k.Apply("a", &r, model.Millimetre)
+		require.Len(t, r.Waived, 1)
+		require.Len(t, r.Findings, 1)
+		require.Equal(t, rules.Note, r.Findings[0].Severity)
+		require.Empty(t, r.Findings[0].Related)
+		require.Empty(t, r.Findings[0].Follow)
+
+		r = rules.Result{Findings: []rules.Finding{root(grave("seam.side"), grave("seam.back"))}}
+		k.Apply("a", &r, model.Millimetre)
+		require.Len(t, r.Waived, 1)
+		require.Equal(t, rules.Error, r.Findings[0].Severity, "by what is not known")
+		require.Len(t, r.Findings[0].Related, 1)
+	})
 	t.Run("what follows for now from what cannot be accepted stays known, and nothing is added", func(t *testing.T) {
 		gap := finding(closed, "shell.front", "", 4)
-		gap.Follow = []rules.Finding{finding(walk, "seam.side", "", 9), finding(walk, "seam.back", "", 9)}
+		gap.TakeIn(finding(walk, "seam.side", "", 9))
+		gap.TakeIn(finding(walk, "seam.back", "", 9))
 		after, _ := k.Update([]Checked{{"a", true, []rules.Finding{root(), gap}}}, true, always)
 		require.Equal(t, 2, after.Len())
 		require.InDelta(t, 4, *after.Entries()[1].Off, 1e-9)
