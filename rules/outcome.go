@@ -32,6 +32,7 @@ type Outcome struct {
 	Message string // findings: what is wrong, with the figure and what to correct
 	Reason  string // not possible: why
 	Place   model.Place
+	Spot    model.Spot
 	Related []Related
 	Mend    *Mend
 	Size    string

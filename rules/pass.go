@@ -30,8 +30,9 @@ type Say struct {
 	Message func() string
 	Related []Related
 	Mend    *Mend
-	Mild    bool // a finding is one severity less than the rule's gravest
-	Note    bool // a finding is a note: worth a look, and may well be meant
+	Spot    model.Spot // where on a piece a finding lies, for the drawing
+	Mild    bool       // a finding is one severity less than the rule's gravest
+	Note    bool       // a finding is a note: worth a look, and may well be meant
 
 	Cures []Cure // ways to put a finding right, to see what else is put right with it: see Engine.Trace
 	Only  bool   // a finding is told only where something follows from it
@@ -198,7 +199,7 @@ func (p *Pass) add(o Outcome, say Say) {
 	p.answered = true
 	o.Numeric = o.Unit != ""
 	o.Rule, o.Subject, o.Key, o.Size = p.rule, p.thing.Address(), say.Key, p.Garment.Size
-	o.account = say.Account
+	o.account, o.Spot = say.Account, say.Spot
 	if say.Size != "" {
 		o.Size = say.Size
 	}

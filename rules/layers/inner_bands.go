@@ -167,6 +167,7 @@ func (n *nesting) between(b band) bool {
 		return fmt.Sprintf("%s %s (darts closed%s); %s %s asks for %s. %s%s",
 			n.compared(least.Low), place, n.halves(), holds, n.nest.Address(), n.clearance(meant), darts, n.mend(least.Low-b.low, darts != ""))
 	}
+	say.Spot = n.nest.SideAtHeight(least.Y)
 	say.Account = leastAccount(n.Pass, n.nest, least, "the top of that stretch", least.Y-b.top)
 	n.Within(least.Low, meant, "beyond", say)
 	return broken

@@ -89,7 +89,7 @@ func (s *sharing) parts(part model.SharedPart, bound curve.Bound, say *rules.Say
 	outer, at := s.outer.PlaceIn(part.FirstA, part.LastA, parting.At)
 	length, other := part.Lengths()
 	inner, _ := s.inner.PlaceIn(part.FirstB, part.LastB, s.inner.Runs[part.FirstB].Start+(parting.At-s.outer.Runs[part.FirstA].Start)*other/length)
-	say.Place = s.innerPlace(inner)
+	say.Place, say.Spot = s.innerPlace(inner), model.Spot{Piece: outer.Piece.Address(), At: outer.Path.At(at)}
 	say.Related = []rules.Related{
 		{Message: outer.Address() + " is drawn here", Place: outer.Place},
 		{Message: inner.Address() + " is drawn here", Place: inner.Place},

@@ -97,6 +97,7 @@ type board struct {
 	*Panel
 	room   curve.Box // what the pieces take up, without words
 	spots  map[string]spot
+	frames map[string]curve.Motion // how each piece lies on it
 	anchor map[string]int
 	folds  []foldWord
 	names  []pieceWord
@@ -142,9 +143,9 @@ func (d *drawer) board(kind PanelKind, subject, title string, room curve.Box) *b
 		point = d.o.Point
 	}
 	b := &board{
-		Panel:  &Panel{Kind: kind, Subject: subject, Title: title, Point: point},
-		room:   room,
-		spots:  map[string]spot{},
+		Panel: &Panel{Kind: kind, Subject: subject, Title: title, Point: point},
+		room:  room,
+		spots: map[string]spot{}, frames: map[string]curve.Motion{},
 		anchor: map[string]int{},
 	}
 	if d.o.Point > 0 {

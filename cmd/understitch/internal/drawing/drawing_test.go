@@ -197,6 +197,8 @@ func TestFindingsArePinned(t *testing.T) {
 		at      curve.Point
 	}{
 		{"a nest at a level", Finding{Subject: "nest.front", Key: "waist"}, Laid, "nest.front", curve.Point{X: 215, Y: 100}},
+		{"between two levels, where it lies", Finding{Subject: "nest.front", Key: "waist", Spot: model.Spot{Piece: "shell.front", At: curve.Point{X: 200, Y: 250}}},
+			Laid, "nest.front", curve.Point{X: 200, Y: 250}},
 		{"an edge", Finding{Subject: "shell.front.side"}, Laid, "nest.front", curve.Point{X: 200, Y: 150}},
 		{"a notch", Finding{Subject: "lining.front.notch.waist"}, Laid, "nest.front", curve.Point{X: 200, Y: 104}},
 		{"a dart", Finding{Subject: "shell.front.dart.waist"}, Laid, "nest.front", curve.Point{X: 80, Y: 50}},
@@ -279,37 +281,5 @@ func TestWriteSVG(t *testing.T) {
 			break
 		}
 		require.NoError(t, err)
-	}
-}
-
-func TestCutSheet(t *testing.T) {
-	s := CutSheetOf(garment(t, plan))
-	require.Equal(t, CutPiece{
-		Name: "front", How: "cut 1 on the fold", Allowances: []string{"1.5 cm: top, side, hem"}, Notches: []string{"side: waist, double at 10 cm"},
-	}, s.Layers[0].Pieces[0])
-	require.Equal(t, []CutLength{{"closure.hem", "tape snap", "38 cm", "15 fasteners, both cuts 6 mm from metal"}}, s.Lengths)
-}
-
-// Of a button closure the sheet says how many there are where it is stated where
-// they lie, and nothing else.
-func TestCutSheetOfButtons(t *testing.T) {
-	const coat = `garment "coat" { unit = "cm" }
-layer "shell" {
-  side = "outer"
-  piece "front" {
-    cut = 2
-    edge "edge" { length = 40 }
-    edge "rest" { length = 100 }
-  }
-}
-closure "front" {
-  kind  = "button"
-  edges = [shell.front.edge, shell.front.edge]
-  %s
-}
-`
-	for buttons, want := range map[string]string{"": "", "buttons = [10]": "1 button", "buttons = [3, 20, 37]": "3 buttons"} {
-		s := CutSheetOf(garment(t, strings.Replace(coat, "%s", buttons, 1)))
-		require.Equal(t, []CutLength{{"closure.front", "button", "40 cm", want}}, s.Lengths)
 	}
 }

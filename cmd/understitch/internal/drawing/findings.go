@@ -39,6 +39,14 @@ func (d *drawer) pin(f Finding, edges []string) bool {
 		if b.Subject == f.Subject || (len(edges) > 0 && b.Kind <= Alone) {
 			candidates = slices.Concat(at, marks)
 		}
+		if s, ok := b.exact(f.Spot); ok {
+			for _, e := range edges {
+				b.trouble(f, b.spots[e].line)
+			}
+			b.tag(f, s, true)
+			found = true
+			continue
+		}
 		if s, ok := b.find(append(slices.Clone(candidates), f.Subject)); ok {
 			if found && d.wide(f.Subject) {
 				continue // a level or a layer is in many panels; once is enough
@@ -110,6 +118,19 @@ func (b *board) find(names []string) (spot, bool) {
 	return spot{}, false
 }
 
+// exact is the place on a board at which a finding lies on a piece.
+func (b *board) exact(at model.Spot) (spot, bool) {
+	frame, ok := b.frames[at.Piece]
+	if !ok {
+		return spot{}, false
+	}
+	s := spot{at: frame.Apply(at.At), away: curve.Point{X: 1}}
+	if s.at.X < (b.room.Min.X+b.room.Max.X)/2 {
+		s.away.X = -1
+	}
+	return s, true
+}
+
 // wide reports whether a subject is a layer or a level.
 func (d *drawer) wide(subject string) bool {
 	return strings.HasPrefix(subject, "level.") || slices.ContainsFunc(d.g.Layers, func(l *model.Layer) bool { return l.Address() == subject })
@@ -166,11 +187,16 @@ func (b *board) tag(f Finding, s spot, figure bool) {
 	if figure && !s.told && f.Figure != "" {
 		m.Text = []string{f.Figure}
 	}
-	if s.line != nil && s.line.Length() > 0 {
-		b.put(Mark{Kind: Trouble, Subject: f.Subject, Line: s.line, Severity: f.Severity, Numbers: []string{f.Number}})
-	}
+	b.trouble(f, s.line)
 	b.anchor[key] = len(b.Marks)
 	b.put(m)
 }
 
 func anchor(p curve.Point) string { return model.Decimal(p.X, 1) + " " + model.Decimal(p.Y, 1) }
+
+// trouble marks the line that a finding is about.
+func (b *board) trouble(f Finding, line *curve.Path) {
+	if line != nil && line.Length() > 0 {
+		b.put(Mark{Kind: Trouble, Subject: f.Subject, Line: line, Severity: f.Severity, Numbers: []string{f.Number}})
+	}
+}

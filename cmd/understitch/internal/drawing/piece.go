@@ -11,6 +11,7 @@ import (
 // piece draws a piece, moved. Its name stands at a share of its height.
 func (d *drawer) piece(b *board, p *model.Piece, m curve.Motion, name float64) {
 	b.layer(p.Layer.Name)
+	b.frames[p.Address()] = m
 	cut, err := p.CutLine()
 	if err != nil {
 		b.Facts = append(b.Facts, "no cut line: "+err.Error())

@@ -137,6 +137,7 @@ type Finding struct {
 	Message  string // what is wrong and what to do, in words; "" where the reader has it elsewhere
 
 	Places []model.Place // the lines of the spec that it has to do with
+	Spot   model.Spot    // where on a piece it lies; nothing where that is the whole of what it is about
 }
 
 // Options say how a sheet is drawn.

@@ -182,9 +182,9 @@ func (d *Document) Drawing(i int, size string, o drawing.Options) (*drawing.Shee
 // figure that was measured in another size says so.
 func (d *Document) marks(i int, size string) []drawing.Finding {
 	g := d.Garments[i]
-	keys := map[string]string{}
+	origin := map[string]*rules.Finding{}
 	for k, f := range g.Findings {
-		keys[f.Fingerprint] = d.inspected[i].Result.Findings[k].Key
+		origin[f.Fingerprint] = &d.inspected[i].Result.Findings[k]
 	}
 	var out []drawing.Finding
 	for k, e := range fold(g.Findings) {
@@ -192,7 +192,10 @@ func (d *Document) marks(i int, size string) []drawing.Finding {
 			if len(f.Sizes) > 0 && !slices.Contains(f.Sizes, size) {
 				continue
 			}
-			m := drawing.Finding{Number: fmt.Sprint(k + 1), Severity: f.Severity, Subject: f.Subject, Key: keys[f.Fingerprint], Figure: g.figureAlone(f), Message: f.Message}
+			m := drawing.Finding{
+				Number: fmt.Sprint(k + 1), Severity: f.Severity, Subject: f.Subject, Key: origin[f.Fingerprint].Key,
+				Figure: g.figureAlone(f), Message: f.Message, Spot: origin[f.Fingerprint].Spot,
+			}
 			m.Places = append(m.Places, f.Range)
 			for _, r := range f.Related {
 				m.Places = append(m.Places, r.Place)
