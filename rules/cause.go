@@ -11,6 +11,7 @@ import (
 // built anew, to see what else is put right with it.
 type Cure struct {
 	Title string // what the cutter does: "end shell.front.hem where shell.front.centre starts"
+	Edits []Edit // the same in the spec, where a figure does it
 	// Make changes the garment as it was drafted, before its alterations are made.
 	Make func(g *model.Garment)
 }
@@ -96,8 +97,8 @@ func (t *trace) follow(root *Outcome) {
 	t.made = append(t.made, by)
 	t.roots[root.key()] = true
 	root.only = false
-	if root.Mend == nil && by.Title != "" {
-		root.Mend = &Mend{Title: by.Title}
+	if by.Title != "" && (root.Mend == nil || root.Mend.Title != by.Title) {
+		root.Mend = &Mend{Title: by.Title, Edits: by.Edits}
 	}
 }
 

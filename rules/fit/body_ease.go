@@ -25,7 +25,8 @@ var BodyEase = &rules.Rule{
 		Why: "A layer that is too small takes the strain of the whole garment, or does not close. One that is too large folds under the others. " +
 			"Both show only on the body, when every layer is cut.",
 		How: "Measure the layer's pieces across at the level, darts closed, and add them up, each as often as it is cut and twice on a fold. Take " +
-			"off what the body measures there. What is left must lie in the ease that the layer states.",
+			"off what the body measures there. What is left must lie in the ease that the layer states. A level that lies above or below all that is drawn " +
+			"of the layer has no girth, and an ease is not asked for there.",
 		Nothing: "The layer states no ease.",
 		Fix:     "Take in or let out seams at that level, on every layer that has them, or state the ease that is meant.",
 		Bad:     bodyEaseBad, Good: bodyEaseGood, Since: "0.1",
@@ -59,6 +60,14 @@ func judgeEase(p *rules.Pass, l *model.Layer, e model.LevelRange) {
 		return
 	}
 	girth, err := p.Garment.Girth(l, level)
+	if above, below, missed := p.Garment.Misses(l, level); err != nil && missed {
+		say.Message = func() string {
+			return fmt.Sprintf("%s states an ease at the %s level, which lies at %s, and its pieces reach from %s to %s. Look at the height of the level, or take the ease out.",
+				l.Address(), level.Name, p.Show(level.Y), p.Show(above), p.Show(below))
+		}
+		p.Fault(say)
+		return
+	}
 	if err != nil {
 		p.Cannot(err, say)
 		return

@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/rules"
@@ -71,12 +72,37 @@ func match(p *rules.Pass, j *model.Join) {
 		place(p, sides, pair)
 		kind(p, pair)
 	}
-	for _, n := range withoutLost(onlyA, b.Lost) {
+	onlyA, onlyB = withoutLost(onlyA, b.Lost), withoutLost(onlyB, a.Lost)
+	if pair, ok := strayed(p, sides, onlyA, onlyB); ok {
+		place(p, sides, pair)
+		kind(p, pair)
+		return
+	}
+	for _, n := range onlyA {
 		alone(p, sides[0], sides[1], n)
 	}
-	for _, n := range withoutLost(onlyB, a.Lost) {
+	for _, n := range onlyB {
 		alone(p, sides[1], sides[0], n)
 	}
+}
+
+// strayed are two notches too far apart to be taken for partners by their places,
+// which are so by their name, when each is the only one of its side that has none:
+// a figure of one of them was mistyped, or is in another unit.
+func strayed(p *rules.Pass, sides [2]side, onlyA, onlyB []model.WalkNotch) (pair model.NotchPair, ok bool) {
+	if len(onlyA) != 1 || len(onlyB) != 1 {
+		return pair, false
+	}
+	a, b := onlyA[0], onlyB[0]
+	if a.Notch == b.Notch || a.Notch.Name != b.Notch.Name {
+		return pair, false
+	}
+	for i, n := range []model.WalkNotch{a, b} {
+		if _, off, near := nearestJoin(sides[i], sides[1-i], n); near && math.Abs(off) <= p.Limit("join") {
+			return pair, false // it may be meant to meet the join
+		}
+	}
+	return model.NotchPair{A: a, B: b}, true
 }
 
 // place judges where the two notches of a pair lie. The one that was put there
@@ -89,6 +115,7 @@ func place(p *rules.Pass, sides [2]side, pair model.NotchPair) {
 	}
 	off := model.Misplaced(at.At-partner.At, own.longer)
 	edge, along := own.walk.Place(at.At - off)
+	back, backAlong := other.walk.Place(partner.At + off)
 	p.Steps(off, rules.Say{
 		Key:     at.Notch.Address(),
 		Place:   at.Notch.Given,
@@ -100,13 +127,14 @@ func place(p *rules.Pass, sides [2]side, pair model.NotchPair) {
 				text += fmt.Sprintf("; the %s by which the sides differ does not explain %s of it", p.Show(d), p.Show(math.Abs(off)))
 			}
 			text += fmt.Sprintf(". Move it to %s along %s", p.Show(along), edge.Address())
-			if back, at := other.walk.Place(partner.At + off); partner.Notch.Level == nil {
-				text += fmt.Sprintf(", or the other to %s along %s", p.Show(at), back.Address())
+			if partner.Notch.Level == nil {
+				text += fmt.Sprintf(", or the other to %s along %s", p.Show(backAlong), back.Address())
 			}
 			return text + "."
 		},
 		Related: []rules.Related{{Message: "its partner", Place: partner.Notch.Given}},
 		Mend:    move(p, at.Notch, edge, along),
+		Cures:   slices.Concat(moving(p, at.Notch, edge, along), moving(p, partner.Notch, back, backAlong)),
 	})
 }
 

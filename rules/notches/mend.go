@@ -26,3 +26,19 @@ func move(p *rules.Pass, n *model.Notch, edge *model.Edge, along float64) *rules
 	}
 	return m
 }
+
+// moving is the same as a cure: what else is put right by it shows which of two
+// notches is the wrong one.
+func moving(p *rules.Pass, n *model.Notch, edge *model.Edge, along float64) []rules.Cure {
+	if edge != n.On || n.ByPoint || n.Level != nil {
+		return nil
+	}
+	m, address := move(p, n, edge, along), n.Address()
+	return []rules.Cure{{Title: m.Title, Edits: m.Edits, Make: func(g *model.Garment) {
+		for _, again := range g.Notches() {
+			if again.Address() == address {
+				again.At = along
+			}
+		}
+	}}}
+}

@@ -37,6 +37,9 @@ func TestOneMistakeIsOneFinding(t *testing.T) {
 		{"a piece cut once on which nothing lies", "frock-coat", []string{"cut    = 2", "cut    = 1"}, "mirror-pair", "shell.skirt", "cut 2 of shell.skirt"},
 		{"a piece cut once that is closed to itself", "frock-coat", []string{"piece \"forepart\" {\n    cut   = 2", "piece \"forepart\" {\n    cut   = 1"}, "mirror-pair", "shell.forepart", "cut 2 of shell.forepart"},
 		{"a piece on the fold cut twice", "rink-dress", []string{"fold  = centre\n    grain = [[9, 8], [9, 30]]", "fold  = centre\n    cut = 2\n    grain = [[9, 8], [9, 30]]"}, "mirror-pair", "brief.front", "cut 1 of brief.front"},
+		{"the height of a level with its figures changed about", "ball-gown", []string{"y    = 18", "y    = 81"}, "body-ease", "foundation", ""},
+		{"a notch written in inches", "ball-gown", []string{"at    = 35.25", "at    = 13.88"}, "notch-match", "seam.princess", "move shell.side-front.notch.bust to 35.24 cm along shell.side-front.princess"},
+		{"a notch by tape for which inch was forgotten", "paper-skirt", []string{"at    = inch(8)", "at    = 8"}, "notch-match", "seam.lining-side", "move lining.front.notch.hip to 20.32 cm along lining.front.side"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			found := changed(t, c.garment, c.swap...)
