@@ -248,38 +248,6 @@ func innerBulgesBelow(p *Planter) (string, bool) {
 // turned is a radius round which any allowance can be turned, in mm.
 const turned = 20
 
-func (p *Planter) backDart() (*sheet.Dart, bool) {
-	shell := p.Layer("shell")
-	if p.Layer("foundation") == nil {
-		return nil, false
-	}
-	return shell.Pieces[len(shell.Pieces)-1].Darts[0], true
-}
-
-func shellTight(p *Planter) (string, bool) {
-	d, ok := p.backDart()
-	if !ok {
-		return "", false
-	}
-	// Each of the two front panels has so much room, and the back as much and 4 mm.
-	front := func(layer string) float64 {
-		_, e := p.Edge(layer + ".centre-front.princess")
-		x, _ := base(e.Pts[e.At["waist"]])
-		return x
-	}
-	d.Intake = d.Intake.Plus(3*(front("shell")-front("foundation")) + 4 + p.by(1, 3))
-	return "level.waist", true
-}
-
-func shellLoose(p *Planter) (string, bool) {
-	d, ok := p.backDart()
-	if !ok {
-		return "", false
-	}
-	d.Intake = d.Intake.Plus(-p.by(18, 21))
-	return "foundation", true
-}
-
 // liningLow lets a lining's hem sink at the centre.
 func liningLow(p *Planter) (string, bool) {
 	s, ok := p.spot(func(s spot) bool {
