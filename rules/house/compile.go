@@ -67,7 +67,7 @@ func compile(h *spec.House, r *spec.Require, taken []*rules.Rule) (*rules.Rule, 
 		c.fault(r.Header, "To change its severity or limits, write rule \""+r.Name+"\" { … }.", "%q is a rule that is built in", r.Name)
 	}
 	if c.kind == nil {
-		c.fault(r.OfRange, known1(r.Of, kindNames()), "there is no kind of thing called %q", r.Of)
+		c.fault(r.OfRange, suggested(r.Of, kindNames()), "there is no kind of thing called %q", r.Of)
 		return out, c.diags
 	}
 	made := &rule{Require: r, kind: c.kind, in: unit}

@@ -136,7 +136,7 @@ func (c *compiler) made(e hclsyntax.Expression) (hclsyntax.Expression, info) {
 		n.Collection = list
 		n.Key, _ = c.node(e.Key)
 		if about.one != nil {
-			c.fault(e.Key.Range(), known1("", about.one.names()), "the name of a figure is meant here, in quotes or behind a dot")
+			c.fault(e.Key.Range(), suggested("", about.one.names()), "the name of a figure is meant here, in quotes or behind a dot")
 		}
 		return &n, info{dim: about.dim, one: about.many}
 	case *hclsyntax.RelativeTraversalExpr:
@@ -218,7 +218,7 @@ func (c *compiler) call(e *hclsyntax.FunctionCallExpr) (hclsyntax.Expression, in
 	}
 	f, known := c.functions[e.Name]
 	if !known {
-		c.fault(e.NameRange, known1(e.Name, functionNames), "there is no function %s", e.Name)
+		c.fault(e.NameRange, suggested(e.Name, functionNames), "there is no function %s", e.Name)
 		return e, info{}
 	}
 	about := info{}
@@ -291,8 +291,8 @@ func (c *compiler) loop(e *hclsyntax.ForExpr) (hclsyntax.Expression, info) {
 	return &n, info{dim: about.dim, many: about.one}
 }
 
-// known1 names the nearest known word, or all of them.
-func known1(word string, known []string) string {
+// suggested names the nearest known word, or all of them.
+func suggested(word string, known []string) string {
 	if near := rules.Nearest(word, known); near != "" {
 		return fmt.Sprintf("did you mean %q? Known are %s.", near, strings.Join(known, ", "))
 	}

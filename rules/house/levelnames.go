@@ -37,7 +37,7 @@ func (r *rule) misnamed(g *model.Garment) []model.Diagnostic {
 		}
 		out = append(out, model.Diagnostic{
 			Severity: "error", Summary: fmt.Sprintf("%s is asked for, and %s has no level %s", n.written, g.Name, n.level),
-			Detail: known1(n.level, known), Place: spec.PlaceOf(n.at),
+			Detail: suggested(n.level, known), Place: spec.PlaceOf(n.at),
 		})
 	}
 	return out

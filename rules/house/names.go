@@ -51,7 +51,7 @@ func (c *compiler) name(e *hclsyntax.ScopeTraversalExpr) (hclsyntax.Expression, 
 	root, k := c.root(first)
 	switch {
 	case k == nil:
-		c.fault(e.SrcRange, known1(first, c.rootNames()), "%s is not known in a rule of = %s", first, c.kind.name)
+		c.fault(e.SrcRange, suggested(first, c.rootNames()), "%s is not known in a rule of = %s", first, c.kind.name)
 		return e, info{}
 	case len(e.Traversal) == 1:
 		c.fault(e.SrcRange, fmt.Sprintf("Known are %s.%s.", first, strings.Join(k.names(), ", "+first+".")), "%s is a thing; say which figure of it is meant", first)
@@ -136,7 +136,7 @@ func (c *compiler) unknownFigure(at hcl.Range, of, word string, k *kind) {
 		c.fault(at, "For example: "+of+"."+k.figures[0].name+".", "%s has figures by name", of)
 		return
 	}
-	c.fault(at, known1(word, k.names()), "%s %s has no figure %s", article(k.name), k.name, word)
+	c.fault(at, suggested(word, k.names()), "%s %s has no figure %s", article(k.name), k.name, word)
 }
 
 func article(word string) string {

@@ -7,6 +7,9 @@
 // measured value in mm, deg, % or ratio (written without a unit), to the digits
 // given. Several wants may stand on one line, after one another. A spec without
 // wants must stay silent.
+//
+// It also drafts garments elsewhere on the paper, mirrored, on their head or turned,
+// and asks that the rules say the same of them there (SameInEveryFrame).
 package ruletest
 
 import (
