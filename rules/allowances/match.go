@@ -142,7 +142,7 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, gro
 		Mend:    d.mend(p),
 		Account: matchAccount(p, worst, where(p, along, group)),
 	}
-	if differ && len(shared) > 1 {
+	if folded := differ && onFold(p, worst.A, worst.B, &say); !folded && differ && len(shared) > 1 {
 		r.pieces[wrong.Allowance.Place] = true
 		say.Place, say.Mend = wrong.Allowance.Place, mendPiece(p, d, shared)
 	}

@@ -3,6 +3,7 @@ package draft
 import (
 	_ "embed"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -118,11 +119,29 @@ func bodyUnits(p *rules.Pass, g *model.Garment) {
 		if !ok {
 			continue
 		}
-		within(p, v, girths(p), rules.Say{Key: name, Message: func() string {
+		within(p, v, girths(p), rules.Say{Key: name, Cures: measured(p, name, v), Message: func() string {
 			return fmt.Sprintf("body.%s is %s; a trunk measures %s to %s. %s",
 				name, p.Show(v), p.Show(p.Limit("least-girth")), p.Show(p.Limit("greatest-girth")), read(p, v, girths(p)))
 		}})
 	}
+}
+
+// measured gives a body measure the length that it has in the unit in which it was
+// most likely meant, wherever a level is held against it.
+func measured(p *rules.Pass, name string, mm float64) []rules.Cure {
+	unit, meant := model.OtherUnit(mm, p.Garment.Unit, girths(p))
+	if unit == "" {
+		return nil
+	}
+	return []rules.Cure{{Title: fmt.Sprintf("read body.%s as %s: %s", name, unit, p.Show(meant)), Make: func(g *model.Garment) {
+		g.Body = maps.Clone(g.Body) // one body serves garments looked at side by side
+		g.Body[name] = meant
+		for _, l := range g.Levels {
+			if l.Measure == name {
+				l.Body = meant
+			}
+		}
+	}}}
 }
 
 func levelUnits(p *rules.Pass, l *model.Level) {

@@ -40,6 +40,7 @@ func TestOneMistakeIsOneFinding(t *testing.T) {
 		{"the height of a level with its figures changed about", "ball-gown", []string{"y    = 18", "y    = 81"}, "body-ease", "foundation", ""},
 		{"a notch written in inches", "ball-gown", []string{"at    = 35.25", "at    = 13.88"}, "notch-match", "seam.princess", "move shell.side-front.notch.bust to 35.24 cm along shell.side-front.princess"},
 		{"a notch by tape for which inch was forgotten", "paper-skirt", []string{"at    = inch(8)", "at    = 8"}, "notch-match", "seam.lining-side", "move lining.front.notch.hip to 20.32 cm along lining.front.side"},
+		{"a body measure in inches", "ball-gown", []string{"= 70", "= 27.5"}, "unit-slip", "garment", "read body.waist_girth as inches: 69.85 cm"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			found := changed(t, c.garment, c.swap...)
