@@ -24,6 +24,9 @@ func (e *Edge) MoveBy(by curve.Point) {
 	e.redrawn(func(line *curve.Path) *curve.Path { return line.Move(curve.Translate(by)) })
 }
 
+// Turn draws an edge the other way round, before any alteration.
+func (e *Edge) Turn() { e.redrawn((*curve.Path).Reverse) }
+
 func (e *Edge) redrawn(draw func(*curve.Path) *curve.Path) {
 	for _, line := range []**curve.Path{&e.Path, &e.Cut} {
 		if *line != nil {

@@ -59,7 +59,7 @@ edge "rest" { line = [[20, 0.2], [20, 20], [0, 0.5]] } # want outline-closed err
 		{"the last edge does not come back to the first", `edge "top" { line = [[0, 0], [20, 0]] } # want outline-closed error 5mm
 edge "rest" { line = [[20, 0], [20, 20], [0, 0.5]] }
 `, 1},
-		{"drawn against its direction", `edge "top" { line = [[0, 0], [20, 0]] } # want outline-closed error 200mm
+		{"drawn against its direction", `edge "top" { line = [[0, 0], [20, 0]] }
 edge "rest" { line = [[0, 0], [20, 20], [20, 0]] } # want outline-closed error 200mm
 `, 0},
 	} {

@@ -62,7 +62,8 @@ func outlineClosed(p *rules.Pass, piece *model.Piece) {
 
 // closings are the ways to close the n-th of a piece's gaps: to bring the one end
 // to the other, or the other to the one, its handle going along or staying where
-// it is; and where an edge lies as far off at both its ends, to move it as a whole.
+// it is; where an edge lies as far off at both its ends, to move it as a whole; and
+// where it would fit the other way round, to turn it.
 func closings(corners []model.Corner, n int) []rules.Cure {
 	c := corners[n]
 	piece, at := c.Before.Piece.Address(), c.Before.Index
@@ -95,6 +96,9 @@ func closings(corners []model.Corner, n int) []rules.Cure {
 		out = append(out, cure(fmt.Sprintf("move %s as a whole to where its neighbours end", c.Before.Address()), func(before, after *model.Edge) {
 			before.MoveBy(after.Path.Start().Sub(before.Path.End()))
 		}))
+	}
+	if next := corners[(n+1)%count]; c.End.Sub(next.End).Len() < together && c.Start.Sub(next.Start).Len() < together {
+		out = append(out, cure(fmt.Sprintf("write the points of %s in the other order: it is drawn against the run of its piece", c.After.Address()), func(_, after *model.Edge) { after.Turn() }))
 	}
 	return out
 }

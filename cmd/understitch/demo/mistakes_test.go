@@ -41,6 +41,8 @@ func TestOneMistakeIsOneFinding(t *testing.T) {
 		{"a notch written in inches", "ball-gown", []string{"at    = 35.25", "at    = 13.88"}, "notch-match", "seam.princess", "move shell.side-front.notch.bust to 35.24 cm along shell.side-front.princess"},
 		{"a notch by tape for which inch was forgotten", "paper-skirt", []string{"at    = inch(8)", "at    = 8"}, "notch-match", "seam.lining-side", "move lining.front.notch.hip to 20.32 cm along lining.front.side"},
 		{"a body measure in inches", "ball-gown", []string{"= 70", "= 27.5"}, "unit-slip", "garment", "read body.waist_girth as inches: 69.85 cm"},
+		{"an edge drawn against the run of its piece", "ball-gown", []string{"smooth = [[0, 0], [4, 0.57], [16, 1.8], [38, 2.4], [42, 2.4]]", "smooth = [[42, 2.4], [38, 2.4], [16, 1.8], [4, 0.57], [0, 0]]"}, "outline-closed", "shell.skirt-back",
+			"write the points of shell.skirt-back.waist in the other order: it is drawn against the run of its piece; all that is told of it here is put right with that"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			found := changed(t, c.garment, c.swap...)
