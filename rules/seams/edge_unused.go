@@ -57,7 +57,7 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 			say.Mild = false
 			why := fmt.Sprintf(" By it %s is open at the %s level, and what it measures round cannot be checked.", e.Piece.Layer.Address(), open.Name)
 			if fold != "" {
-				why += " If it is the middle of the piece, " + fold + "."
+				why += " If it is the middle of the piece, " + fold + ". If not, one of these:"
 			}
 			say.Message = func() string { return leftOver(p, e, longest, why) }
 		}
@@ -89,9 +89,6 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 
 func leftOver(p *rules.Pass, e *model.Edge, part model.Part, why string) string {
 	fix := why + " Name it in the seam, share or closure it belongs to, or state its finish."
-	if why != "" {
-		fix = why + " Else name it in the seam, share or closure it belongs to, or state its finish."
-	}
 	if len(p.Garment.Uses(e)) == 0 {
 		return fmt.Sprintf("nothing is done with %s: it is not sewn, shared, folded, closed or finished.", e.Address()) + fix
 	}
