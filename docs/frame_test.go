@@ -41,7 +41,7 @@ func framed(t *testing.T, kind, snippet string) string {
 		part{"layer", "skirt", layer(t, "skirt", "outer"), "skirt."},
 		part{"closure", "gusset", frameGusset, "closure.gusset"},
 		part{"share", "top", frameShare, "share.top"},
-		part{"nest", "front", "nest \"front\" {\n outer = shell.front\n inner = brief.front\n}", "nest.front"},
+		part{"inside", "front", "inside \"front\" {\n outer = shell.front\n inner = brief.front\n}", "inside.front"},
 	)
 }
 

@@ -26,8 +26,8 @@ func (s *Seam) Address() string { return "seam." + s.Name }
 // Address of a share: "share.top".
 func (s *Share) Address() string { return "share." + s.Name }
 
-// Address of a nest: "nest.front".
-func (n *Nest) Address() string { return "nest." + n.Name }
+// Address of an inside: "inside.front".
+func (n *Inside) Address() string { return "inside." + n.Name }
 
 // Address of a closure: "closure.gusset".
 func (c *Closure) Address() string { return "closure." + c.Name }
@@ -86,8 +86,8 @@ func (s *Seam) Where() Place { return s.Place }
 // Where the share's block stands.
 func (s *Share) Where() Place { return s.Place }
 
-// Where the nest's block stands.
-func (n *Nest) Where() Place { return n.Place }
+// Where the inside's block stands.
+func (n *Inside) Where() Place { return n.Place }
 
 // Where the closure's block stands.
 func (c *Closure) Where() Place { return c.Place }

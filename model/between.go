@@ -28,11 +28,11 @@ const mostBands = 100_000
 // arc length h and chord c allow, sqrt(h²-c²)/2 (a point that is no further
 // than its share of h from either end lies no further from the chord's point at
 // that share); the spans are halved where that leaves room for doubt.
-func (n *Nest) LeastBetween(top, bottom float64) (Least, error) {
+func (n *Inside) LeastBetween(top, bottom float64) (Least, error) {
 	return keptAt(&n.figures.least, heights{top, bottom}, func() (Least, error) { return n.least(top, bottom) })
 }
 
-func (n *Nest) least(top, bottom float64) (Least, error) {
+func (n *Inside) least(top, bottom float64) (Least, error) {
 	both := pair{n.Outer, n.Inner}
 	members, cuts := both.members(), both.heights(top, bottom)
 	best := Least{High: math.Inf(1)}
@@ -207,12 +207,12 @@ func stray(arc, run, fall float64) float64 {
 
 // OutsideBetween bounds how far the inner piece's outline stands outside the
 // outer piece between two heights of the outer's frame, the inner laid on it by
-// the nest's own frame.
-func (n *Nest) OutsideBetween(g *Garment, top, bottom float64) (curve.Bound, error) {
+// the inside's own frame.
+func (n *Inside) OutsideBetween(g *Garment, top, bottom float64) (curve.Bound, error) {
 	return keptAt(&n.figures.outside, heights{top, bottom}, func() (curve.Bound, error) { return n.outside(g, top, bottom) })
 }
 
-func (n *Nest) outside(g *Garment, top, bottom float64) (curve.Bound, error) {
+func (n *Inside) outside(g *Garment, top, bottom float64) (curve.Bound, error) {
 	frame, err := n.Frame(g)
 	if err != nil {
 		return curve.Bound{}, err

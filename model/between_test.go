@@ -38,7 +38,7 @@ garment "nested" { unit = "mm" }
 level "top" { y = 0 }
 level "hem" { y = 300 }
 ` + piece("shell", "outer", outer, dartOuter) + piece("lining", "inner", inner, dartInner) + `
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -57,15 +57,15 @@ func TestLeastBetweenAgainstSampling(t *testing.T) {
 		}
 		darts := rapid.Float64Range(1, 40)
 		src := nested(x("outer"), x("inner"), darts.Draw(rt, "dart"), darts.Draw(rt, "dart"))
-		nest := build(t, src).Nests[0]
-		least, err := nest.LeastBetween(0, 300)
+		inside := build(t, src).Insides[0]
+		least, err := inside.LeastBetween(0, 300)
 		require.NoError(rt, err)
 
 		sampled := math.Inf(1)
 		for i := range 2000 {
 			// Levels of the test's own, placed by the height in millimetres.
 			level := &model.Level{Name: "sample", Y: 0.001 + 299.998*float64(i)/1999}
-			c, err := nest.ClearanceAt(level)
+			c, err := inside.ClearanceAt(level)
 			require.NoError(rt, err)
 			sampled = math.Min(sampled, c)
 		}
@@ -77,7 +77,7 @@ func TestLeastBetweenAgainstSampling(t *testing.T) {
 
 func TestLeastBetweenOfTheSamePiece(t *testing.T) {
 	x := [3]float64{220, 180, 240}
-	least, err := build(t, nested(x, x, 20, 20)).Nests[0].LeastBetween(0, 300)
+	least, err := build(t, nested(x, x, 20, 20)).Insides[0].LeastBetween(0, 300)
 	require.NoError(t, err)
 	require.InDelta(t, 0, least.Low, 0.011)
 	require.InDelta(t, 0, least.High, 1e-9)
@@ -85,9 +85,9 @@ func TestLeastBetweenOfTheSamePiece(t *testing.T) {
 
 func BenchmarkLeastBetween(b *testing.B) {
 	x := [3]float64{220, 180, 240}
-	nest := build(b, nested(x, x, 20, 20)).Nests[0]
+	inside := build(b, nested(x, x, 20, 20)).Insides[0]
 	for b.Loop() {
-		fresh := *nest // a nest keeps what it has reckoned
+		fresh := *inside // an inside keeps what it has reckoned
 		if _, err := fresh.LeastBetween(0, 300); err != nil {
 			b.Fatal(err)
 		}

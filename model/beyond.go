@@ -9,8 +9,8 @@ import (
 
 // CommonHeights are the heights of the outer piece's frame, in millimetres, from
 // which and down to which both pieces have cloth, the inner laid on the outer by
-// the nest's own frame. Above and below there is nothing to compare sideways.
-func (n *Nest) CommonHeights(g *Garment) (top, bottom float64, err error) {
+// the inside's own frame. Above and below there is nothing to compare sideways.
+func (n *Inside) CommonHeights(g *Garment) (top, bottom float64, err error) {
 	frame, err := n.Frame(g)
 	if err != nil {
 		return 0, 0, err
@@ -49,7 +49,7 @@ type Beyond struct {
 // levels compared; level is the height of the level next to them. An edge runs
 // down if it falls more than it runs across, and crosses that level or is sewn,
 // folded or closed as the sides of a body are.
-func (n *Nest) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, error) {
+func (n *Inside) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, error) {
 	var out Beyond
 	frame, err := n.Frame(g)
 	if err != nil {
@@ -144,7 +144,7 @@ func (g *Garment) sewnToBody(e *Edge) bool {
 // SidesEnd is the height, between a level and another height above or below it,
 // to which both pieces are bounded on either side by edges that run down, so that
 // their widths can be compared; all in the frame that both are drawn in.
-func (n *Nest) SidesEnd(g *Garment, level, to float64) float64 {
+func (n *Inside) SidesEnd(g *Garment, level, to float64) float64 {
 	for _, p := range slices.Concat(n.Outer, n.Inner) {
 		for _, e := range p.Edges {
 			if g.runsDown(e, level) {

@@ -71,10 +71,10 @@ func (g *Garment) timesFor(s *Seam, e *Edge) float64 {
 	return times / float64(n)
 }
 
-// CutApart is the piece that lies on this one in a nest of the two alone and is cut
+// CutApart is the piece that lies on this one in an inside of the two alone and is cut
 // half or twice as often; nil where there is none.
 func (g *Garment) CutApart(p *Piece) *Piece {
-	for _, n := range g.Nests {
+	for _, n := range g.Insides {
 		if len(n.Outer) != 1 || len(n.Inner) != 1 {
 			continue
 		}

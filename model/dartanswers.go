@@ -27,7 +27,7 @@ func (s DartShift) of(outer, inner float64) DartShift {
 // Off is how far the shift goes past what is meant.
 func (s DartShift) Off() float64 { return s.Meant.Beyond(s.By) }
 
-// DartAnswer is a dart of a nest's outer piece and the dart of its inner piece
+// DartAnswer is a dart of an inside's outer piece and the dart of its inner piece
 // that answers it.
 type DartAnswer struct {
 	Outer, Inner *Dart
@@ -48,13 +48,13 @@ type DartPoint struct {
 	Longer, Lean DartShift
 }
 
-// DartAnswers pairs the darts of a nest of one piece in one piece. Darts answer
+// DartAnswers pairs the darts of an inside of one piece in one piece. Darts answer
 // each other where they open on edges that a share names together or that bear
 // one name, or where both have two points; where the pieces have as many there,
 // for one dart may answer two; and where they bear one name, or else lie no
 // further than near from each other in their order. The error tells why darts
 // with two points could not be compared; what could be is returned with it.
-func (g *Garment) DartAnswers(n *Nest, near float64) ([]DartAnswer, error) {
+func (g *Garment) DartAnswers(n *Inside, near float64) ([]DartAnswer, error) {
 	if len(n.Outer) != 1 || len(n.Inner) != 1 || len(n.Outer[0].Darts) == 0 || len(n.Inner[0].Darts) == 0 {
 		return nil, nil
 	}

@@ -62,7 +62,7 @@ layer "lining" {
     }
   }
 }
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -77,7 +77,7 @@ func TestDartAnswers(t *testing.T) {
 		right := rapid.Float64Range(-30, 30).Draw(r, "right")
 		longer := rapid.Float64Range(-20, 20).Draw(r, "longer")
 		g := answering(t, narrower, right, longer)
-		answers, err := g.DartAnswers(g.Nests[0], 25)
+		answers, err := g.DartAnswers(g.Insides[0], 25)
 		require.NoError(r, err)
 		require.Len(r, answers, 2)
 		hem, waist := answers[0], answers[1]
@@ -103,12 +103,12 @@ func TestDartAnswers(t *testing.T) {
 // three eighths of the darts (similar triangles).
 func TestDartsAt(t *testing.T) {
 	g := answering(t, 0, 0, 0)
-	takes := g.Nests[0].DartsAt(g.Levels[1])
+	takes := g.Insides[0].DartsAt(g.Levels[1])
 	require.Len(t, takes, 1)
 	require.Equal(t, "waist", takes[0].Outer.Name)
 	require.Equal(t, "waist", takes[0].Inner.Name)
 	require.InDelta(t, 7.5, takes[0].ByOuter, 1e-9)
 	require.InDelta(t, 7.5, takes[0].ByInner, 1e-9)
 	require.Zero(t, takes[0].Round())
-	require.Empty(t, g.Nests[0].DartsAtHeight(25*10), "between the lower point and the hem's dart")
+	require.Empty(t, g.Insides[0].DartsAtHeight(25*10), "between the lower point and the hem's dart")
 }

@@ -7,17 +7,17 @@ import (
 	"understitch/model/curve"
 )
 
-// laidDarts is a nest whose darts are laid on each other.
+// laidDarts is an inside whose darts are laid on each other.
 type laidDarts struct {
 	garment *Garment
-	nest    *Nest
+	over    *Inside
 	frame   curve.Motion
 	doubt   laidDoubt
 	err     error // why there is no frame
 }
 
-func layDarts(g *Garment, n *Nest) laidDarts {
-	l := laidDarts{garment: g, nest: n}
+func layDarts(g *Garment, n *Inside) laidDarts {
+	l := laidDarts{garment: g, over: n}
 	if l.frame, l.err = n.LaidOn(g); l.err == nil {
 		l.doubt, l.err = n.laidDoubt(g)
 	}
@@ -39,11 +39,11 @@ func (l laidDarts) answering(e *Edge) (*Edge, *Share) {
 		if on(s.Outer, func(f *Edge) bool { return f == e }) == nil {
 			continue
 		}
-		if f := on(s.Inner, func(f *Edge) bool { return f.Piece == l.nest.Inner[0] && len(f.Piece.dartsOn(f)) > 0 }); f != nil {
+		if f := on(s.Inner, func(f *Edge) bool { return f.Piece == l.over.Inner[0] && len(f.Piece.dartsOn(f)) > 0 }); f != nil {
 			return f, s
 		}
 	}
-	for _, f := range l.nest.Inner[0].Edges {
+	for _, f := range l.over.Inner[0].Edges {
 		if f.Name == e.Name {
 			return f, nil
 		}
@@ -182,7 +182,7 @@ func (l laidDarts) sides(o, i *Dart, moved float64) []float64 {
 		innerLeft, innerRight = innerRight, innerLeft
 	}
 	out := []float64{moved - (innerLeft - left), moved + (innerRight - right)}
-	if !l.nest.SameHalves() {
+	if !l.over.SameHalves() {
 		if math.Abs(out[1]) < math.Abs(out[0]) {
 			return out[1:]
 		}

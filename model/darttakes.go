@@ -2,7 +2,7 @@ package model
 
 import "slices"
 
-// DartTakes is what two darts of a nest that bear one name, or otherwise answer
+// DartTakes is what two darts of an inside that bear one name, or otherwise answer
 // each other, take out of the widths of their pieces at one height, in
 // millimetres. Outer or Inner is nil where a dart has none to answer it.
 type DartTakes struct {
@@ -12,27 +12,27 @@ type DartTakes struct {
 }
 
 // More is how much more the outer dart takes out of the width than the inner,
-// counted as the nest's clearance is.
-func (d DartTakes) More(n *Nest) float64 {
+// counted as the inside's clearance is.
+func (d DartTakes) More(n *Inside) float64 {
 	return d.Round() / min(n.Outer.Times(), n.Inner.Times())
 }
 
 // Round is how much more the outer dart takes out of the girth than the inner.
 func (d DartTakes) Round() float64 { return d.ByOuter*d.OuterTimes - d.ByInner*d.InnerTimes }
 
-// DartsAt lists what the darts of a nest's pieces take out at a level, those
+// DartsAt lists what the darts of an inside's pieces take out at a level, those
 // that take out something there; paper pieces, whose widths were measured with
 // the darts closed, have none.
-func (n *Nest) DartsAt(l *Level) []DartTakes {
+func (n *Inside) DartsAt(l *Level) []DartTakes {
 	return n.dartsAt(func(p *Piece) (float64, bool) { return p.LevelY(l) })
 }
 
 // DartsAtHeight does so at a height of the common frame.
-func (n *Nest) DartsAtHeight(y float64) []DartTakes {
+func (n *Inside) DartsAtHeight(y float64) []DartTakes {
 	return n.dartsAt(func(*Piece) (float64, bool) { return y, true })
 }
 
-func (n *Nest) dartsAt(height func(*Piece) (float64, bool)) []DartTakes {
+func (n *Inside) dartsAt(height func(*Piece) (float64, bool)) []DartTakes {
 	taken := func(d *Dart) (by, times float64) {
 		if y, ok := height(d.Piece); ok {
 			by = d.takes(y)
@@ -66,7 +66,7 @@ func (n *Nest) dartsAt(height func(*Piece) (float64, bool)) []DartTakes {
 
 // answered tells which outer dart an inner one answers: that of its name, or the
 // only one where the inner piece has but one as well; -1 where there is none.
-func (n *Nest) answered(outer []DartTakes, d *Dart) int {
+func (n *Inside) answered(outer []DartTakes, d *Dart) int {
 	for i, t := range outer {
 		if t.Inner == nil && t.Outer.Name == d.Name && (t.Outer.On == nil) == (d.On == nil) {
 			return i

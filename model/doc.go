@@ -1,5 +1,5 @@
 // Package model is the garment as a cutter sees it: layers made of pieces,
-// pieces made of edges, darts and notches; seams, shares, nests and closures
+// pieces made of edges, darts and notches; seams, shares, insides and closures
 // that join them; levels and the body they are compared with.
 //
 // A [Garment] is one garment in one size, or drafted for one wearer. Every

@@ -51,7 +51,7 @@ type (
 		cut    kept[[]*curve.Path]
 		widths map[*Level]*kept[Width]
 	}
-	nestFigures struct {
+	insideFigures struct {
 		least   map[heights]*kept[Least]
 		outside map[heights]*kept[curve.Bound]
 	}

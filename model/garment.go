@@ -19,7 +19,7 @@ type Garment struct {
 
 	Seams    []*Seam
 	Shares   []*Share
-	Nests    []*Nest
+	Insides  []*Inside
 	Closures []*Closure
 	Elastics []*Elastic
 	Bones    []*Bone

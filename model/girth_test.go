@@ -192,11 +192,11 @@ level "waist" { y = 0 }
 seam "` + l.name + `-waist" { join = [` + l.name + `.bodice.waist, ` + l.name + `.skirt.waist] }
 `
 	}
-	src += `nest "bodice" {
+	src += `inside "bodice" {
   outer = shell.bodice
   inner = lining.bodice
 }
-nest "skirt" {
+inside "skirt" {
   outer = shell.skirt
   inner = lining.skirt
 }

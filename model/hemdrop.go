@@ -26,9 +26,9 @@ type fall struct {
 	atEnd bool
 }
 
-// HemDrops compares the hems of a nest's pieces. There are none where one of the
+// HemDrops compares the hems of an inside's pieces. There are none where one of the
 // pieces has no hem, or where the inner hem is sewn to the outer one.
-func (g *Garment) HemDrops(n *Nest) ([]HemDrop, error) {
+func (g *Garment) HemDrops(n *Inside) ([]HemDrop, error) {
 	outer, inner := falls(n.Outer), falls(n.Inner)
 	if len(outer) == 0 || len(inner) == 0 || g.hemsJoined(n) {
 		return nil, nil
@@ -73,9 +73,9 @@ func falls(pieces Group) []fall {
 	return out
 }
 
-// hemsJoined reports whether a hem of one side of the nest is sewn or shared
+// hemsJoined reports whether a hem of one side of the inside is sewn or shared
 // with a hem of the other.
-func (g *Garment) hemsJoined(n *Nest) bool {
+func (g *Garment) hemsJoined(n *Inside) bool {
 	for _, o := range hems(n.Outer) {
 		for _, i := range hems(n.Inner) {
 			if slices.Contains(g.Partners(o), i) || g.shared(o, i) {

@@ -39,7 +39,7 @@ layer "lining" {
     edge "centre" { line = [[0, 475], [0, 20]] }
   }
 }
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -49,7 +49,7 @@ nest "front" {
 		for _, e := range g.Edges() {
 			e.Path = e.Path.Move(curve.Rotate(curve.Point{X: 40, Y: 90}, degrees*math.Pi/180))
 		}
-		drops, err := g.HemDrops(g.Nests[0])
+		drops, err := g.HemDrops(g.Insides[0])
 		require.NoError(t, err)
 		require.Len(t, drops, 2)
 		for i, name := range []string{"shell.front.side", "shell.front.centre"} {

@@ -16,7 +16,7 @@ type NotFlat struct {
 
 func (e *NotFlat) Error() string { return e.Seam.Address() + " does not lie flat" }
 
-// Joined is how far the inner pieces of a nest stand out of the outer ones over
+// Joined is how far the inner pieces of an inside stand out of the outer ones over
 // some height, the pieces of either side laid together along their seams.
 type Joined struct {
 	Outside curve.Bound // in millimetres, over edges that run down
@@ -58,16 +58,16 @@ func (h Heights) of(p *Piece) (top, bottom float64, ok bool) {
 const mostHalved = 3
 
 // OutsideJoined lays the pieces of either side together along their seams over a
-// stretch of height, the first of either side as the nest lays them, and tells
+// stretch of height, the first of either side as the inside lays them, and tells
 // how far the inner ones stand out. flat is how far the two lines of a seam may
 // part, in millimetres, to be taken as lying flat. Where they part by more the stretch is halved, up to
 // three times, and each part is laid and told by itself.
-func (n *Nest) OutsideJoined(g *Garment, h Heights, flat float64) []Joined {
+func (n *Inside) OutsideJoined(g *Garment, h Heights, flat float64) []Joined {
 	h.from, h.to = 0, 1
 	return n.outsideJoined(g, h, flat, mostHalved)
 }
 
-func (n *Nest) outsideJoined(g *Garment, h Heights, flat float64, halve int) []Joined {
+func (n *Inside) outsideJoined(g *Garment, h Heights, flat float64, halve int) []Joined {
 	out, err := n.joinedOver(g, h, flat)
 	if _, curved := err.(*NotFlat); curved && halve > 0 {
 		upper, lower := h, h
@@ -79,7 +79,7 @@ func (n *Nest) outsideJoined(g *Garment, h Heights, flat float64, halve int) []J
 	return []Joined{out}
 }
 
-func (n *Nest) joinedOver(g *Garment, h Heights, flat float64) (Joined, error) {
+func (n *Inside) joinedOver(g *Garment, h Heights, flat float64) (Joined, error) {
 	o, i, err := n.anchors(g)
 	if err != nil {
 		return Joined{}, err
@@ -144,10 +144,10 @@ func (t *laidTogether) widens(g *Garment, p laidPiece, e *Edge, f curve.Foot, h 
 	return true
 }
 
-// anchors are the pieces of either side that the nest's own frame lays on each
+// anchors are the pieces of either side that the inside's own frame lays on each
 // other: those that a share names, else those of one name, else the first outer
 // piece and the inner one that lies over it farthest across.
-func (n *Nest) anchors(g *Garment) (outer, inner *Piece, err error) {
+func (n *Inside) anchors(g *Garment) (outer, inner *Piece, err error) {
 	for _, p := range slices.Concat(n.Outer, n.Inner) {
 		if e := p.firstPaper(); e != nil {
 			return nil, nil, e.undrawn()

@@ -57,15 +57,15 @@ type Share struct {
 	Place        Place
 }
 
-// Nest tells which inner piece lies in which outer piece.
-type Nest struct {
+// Inside tells which inner piece lies in which outer piece.
+type Inside struct {
 	Name         string
 	Outer, Inner Group
 	Align        *Share // nil: drawn in one frame
 	Clearance    []LevelRange
 	Place        Place
 
-	figures nestFigures
+	figures insideFigures
 }
 
 // Tape is a fastener tape.

@@ -209,10 +209,10 @@ func levelTurn(m curve.Motion) float64 {
 	return math.Atan2(math.Copysign(d.Y, d.Y*d.X), math.Abs(d.X))
 }
 
-// SewnBeyond is how far above (or below) a level all pieces of the nest are sewn
+// SewnBeyond is how far above (or below) a level all pieces of the inside are sewn
 // side by side, in millimetres: to where the first of the seams between them ends;
-// and how far both sides of the nest have any cloth.
-func (n *Nest) SewnBeyond(g *Garment, l *Level, above bool) (sewn, cloth float64) {
+// and how far both sides of the inside have any cloth.
+func (n *Inside) SewnBeyond(g *Garment, l *Level, above bool) (sewn, cloth float64) {
 	beyond := func(p *Piece, box curve.Box) float64 {
 		y, ok := p.LevelY(l)
 		switch {

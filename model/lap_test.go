@@ -143,7 +143,7 @@ share "front" {
   outer = part(shell.front.centre, stop, end)
   inner = part(lining.whole.front, start, stop)
 }
-nest "all" {
+inside "all" {
   outer = [shell.front, shell.back]
   inner = lining.whole
 }`, 1)

@@ -50,7 +50,7 @@ func (g *Garment) alongsideShared(a, b *Walk) (same bool, by string) {
 	if same, ok := g.endsTell(a, b); ok {
 		return same, ByEnds
 	}
-	if g.nested(a.Runs[0].Edge, b.Runs[0].Edge) {
+	if g.laidInside(a.Runs[0].Edge, b.Runs[0].Edge) {
 		if same, ok := drawnAlong(a, b); ok {
 			return same, ByDrawing
 		}

@@ -47,7 +47,7 @@ func (r RoomAt) Room() float64 { return r.Outer - r.Inner }
 
 // Rooms are the levels at which two layers can be compared all round, from the
 // top down: both close round the body there, or, as with a lining that is turned
-// out with its shell and closes by it, nests lay every piece of the one in the
+// out with its shell and closes by it, insides lay every piece of the one in the
 // other, and the widths of the pieces are added.
 func (g *Garment) Rooms(outer, inner *Layer) []RoomAt {
 	var out []RoomAt
@@ -56,18 +56,18 @@ func (g *Garment) Rooms(outer, inner *Layer) []RoomAt {
 		within, errInner := g.Girth(inner, l)
 		if errOuter == nil && errInner == nil {
 			out = append(out, RoomAt{l, round, within})
-		} else if r, ok := g.nestedRoom(outer, inner, l); ok {
+		} else if r, ok := g.roomInside(outer, inner, l); ok {
 			out = append(out, r)
 		}
 	}
 	return out
 }
 
-// nestedRoom adds up the widths of two layers' pieces, where nests name each of
+// roomInside adds up the widths of two layers' pieces, where insides name each of
 // those that reach the level once.
-func (g *Garment) nestedRoom(outer, inner *Layer, l *Level) (RoomAt, bool) {
+func (g *Garment) roomInside(outer, inner *Layer, l *Level) (RoomAt, bool) {
 	out, named := RoomAt{Level: l}, map[*Piece]bool{}
-	for _, n := range g.NestsAt(outer, inner, l) {
+	for _, n := range g.InsidesAt(outer, inner, l) {
 		if g.HangFrom(n.Outer, l) && g.HangFrom(n.Inner, l) {
 			continue // at a waist seam the pieces above are measured
 		}
@@ -99,10 +99,10 @@ func (g *Garment) nestedRoom(outer, inner *Layer, l *Level) (RoomAt, bool) {
 	return out, len(named) > 0
 }
 
-// NestsAt are the nests of two layers whose pieces both reach a level.
-func (g *Garment) NestsAt(outer, inner *Layer, l *Level) []*Nest {
-	var out []*Nest
-	for _, n := range g.Nests {
+// InsidesAt are the insides of two layers whose pieces both reach a level.
+func (g *Garment) InsidesAt(outer, inner *Layer, l *Level) []*Inside {
+	var out []*Inside
+	for _, n := range g.Insides {
 		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(l) && n.Inner.Reaches(l) {
 			out = append(out, n)
 		}
@@ -110,8 +110,8 @@ func (g *Garment) NestsAt(outer, inner *Layer, l *Level) []*Nest {
 	return out
 }
 
-// States reports whether the nest itself says what it asks for at a level.
-func (n *Nest) States(l *Level) bool {
+// States reports whether the inside itself says what it asks for at a level.
+func (n *Inside) States(l *Level) bool {
 	return slices.ContainsFunc(n.Clearance, func(c LevelRange) bool { return c.Level == l })
 }
 
@@ -126,16 +126,16 @@ func (l *Layer) EaseAt(level *Level) (Range, bool) {
 }
 
 // RoomChange is how the room between two layers may change from one level to a
-// lower one by what the spec states: the clearances of their nests, each as
+// lower one by what the spec states: the clearances of their insides, each as
 // often as its pieces are cut, and the eases of the layers. Where nothing is
 // stated at both levels the room is to stay as it is.
 func (g *Garment) RoomChange(outer, inner *Layer, upper, lower *Level) Range {
-	return g.changeOfNests(outer, inner, upper, lower).Hull(changeOfEase(outer, inner, upper, lower))
+	return g.changeOfInsides(outer, inner, upper, lower).Hull(changeOfEase(outer, inner, upper, lower))
 }
 
-func (g *Garment) changeOfNests(outer, inner *Layer, upper, lower *Level) Range {
+func (g *Garment) changeOfInsides(outer, inner *Layer, upper, lower *Level) Range {
 	sum := Exactly(0)
-	for _, n := range g.NestsAt(outer, inner, upper) {
+	for _, n := range g.InsidesAt(outer, inner, upper) {
 		if !n.States(upper) || !n.States(lower) || !n.Outer.Reaches(lower) || !n.Inner.Reaches(lower) {
 			continue
 		}

@@ -36,22 +36,22 @@ func tubes(outer, inner [2]float64, joined bool, more string) string {
 	return src
 }
 
-func nests(clearance string) string {
+func insides(clearance string) string {
 	out := ""
 	for _, p := range []string{"front", "back"} {
-		out += fmt.Sprintf("nest %q {\n  outer = shell.%s\n  inner = lining.%s\n  clearance = %s\n}\n", p, p, p, clearance)
+		out += fmt.Sprintf("inside %q {\n  outer = shell.%s\n  inner = lining.%s\n  clearance = %s\n}\n", p, p, p, clearance)
 	}
 	return out
 }
 
-// What the girths show and what nests show piece by piece is one room.
+// What the girths show and what insides show piece by piece is one room.
 func TestRooms(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		width := rapid.Float64Range(50, 500)
 		outer := [2]float64{width.Draw(rt, "outer top"), width.Draw(rt, "outer low")}
 		inner := [2]float64{width.Draw(rt, "inner top"), width.Draw(rt, "inner low")}
 		for _, joined := range []bool{true, false} {
-			g := build(t, tubes(outer, inner, joined, "")+nests("{ top = [null, null] }"))
+			g := build(t, tubes(outer, inner, joined, "")+insides("{ top = [null, null] }"))
 			rooms := g.Rooms(g.Layers[0], g.Layers[1])
 			require.Len(rt, rooms, 2)
 			for i, r := range rooms { // from the top down, however they are listed
@@ -65,25 +65,25 @@ func TestRooms(t *testing.T) {
 
 func TestRoomsOfAnOpenLayer(t *testing.T) {
 	g := build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, false, ""))
-	require.Empty(t, g.Rooms(g.Layers[0], g.Layers[1]), "no nests")
-	g = build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, false, "")+"nest \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n")
-	require.Empty(t, g.Rooms(g.Layers[0], g.Layers[1]), "the backs are in no nest")
+	require.Empty(t, g.Rooms(g.Layers[0], g.Layers[1]), "no insides")
+	g = build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, false, "")+"inside \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n")
+	require.Empty(t, g.Rooms(g.Layers[0], g.Layers[1]), "the backs are in no inside")
 }
 
 func TestRoomChange(t *testing.T) {
 	for _, c := range []struct {
-		name, more, nests string
-		want              model.Range
+		name, more, insides string
+		want                model.Range
 	}{
 		{"nothing stated", "", "", model.Exactly(0)},
-		{"clearances, twice on the fold, of two pieces", "", nests("{ top = [0, 2], low = [5, 6] }"), model.Range{Low: 0, High: 24}},
-		{"clearances that fall", "", nests("{ top = [5, 6], low = [0, 2] }"), model.Range{Low: -24, High: 0}},
-		{"clearances at one level", "", nests("{ top = [5, 6] }"), model.Exactly(0)},
+		{"clearances, twice on the fold, of two pieces", "", insides("{ top = [0, 2], low = [5, 6] }"), model.Range{Low: 0, High: 24}},
+		{"clearances that fall", "", insides("{ top = [5, 6], low = [0, 2] }"), model.Range{Low: -24, High: 0}},
+		{"clearances at one level", "", insides("{ top = [5, 6] }"), model.Exactly(0)},
 		{"eases alike on both layers", "ease = { top = [0, 4], low = [0, 4] }", "", model.Range{Low: -8, High: 8}},
 		{"an ease at one level", "ease = { top = [0, 4] }", "", model.Exactly(0)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			g := build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, true, c.more)+c.nests)
+			g := build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, true, c.more)+c.insides)
 			require.Equal(t, c.want, g.RoomChange(g.Layers[0], g.Layers[1], g.Levels[1], g.Levels[0]))
 		})
 	}

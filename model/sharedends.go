@@ -62,10 +62,10 @@ func (g *Garment) endUse(e *Edge) string {
 	return ""
 }
 
-// nested reports whether two edges are of pieces that a nest lays in each other
+// laidInside reports whether two edges are of pieces that an inside lays in each other
 // as they are drawn on one sheet.
-func (g *Garment) nested(a, b *Edge) bool {
-	return slices.ContainsFunc(g.Nests, func(n *Nest) bool {
+func (g *Garment) laidInside(a, b *Edge) bool {
+	return slices.ContainsFunc(g.Insides, func(n *Inside) bool {
 		return n.OneFrame() && n.Outer.Has(a.Piece) && n.Inner.Has(b.Piece)
 	})
 }

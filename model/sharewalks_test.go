@@ -109,7 +109,7 @@ share "top" {
   inner = [lining.front.top]
 }
 `
-	const nest = "nest \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n"
+	const inside = "inside \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n"
 	unnamed := strings.NewReplacer("    fold = centre\n", "", "\"centre\" { line = [[0, 100], [0, 5]] }", "\"front\" { line = [[0, 100], [0, 5]] }").Replace(fronts)
 	for _, c := range []struct {
 		name, src, way string
@@ -117,7 +117,7 @@ share "top" {
 	}{
 		{"fold on fold", fronts, model.ByEnds, false},
 		{"by the side that is shared", unnamed + "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.under]\n}\n", model.ByEnds, false},
-		{"as a nest lays them", unnamed + nest, model.ByDrawing, false},
+		{"as an inside lays them", unnamed + inside, model.ByDrawing, false},
 		{"by levels, where nothing else tells", unnamed + "level \"bust\" { y = 50 }\n", model.ByLevels, true},
 		{"by the drawing, which may lie any way round without levels", unnamed, model.ByDrawing, false},
 		{"the lining drawn face down, from side to fold", strings.NewReplacer("[[0, 5], [200, 0]]", "[[-200, 5], [0, 0]]",

@@ -9,9 +9,9 @@ type Spot struct {
 	At    curve.Point
 }
 
-// SideAtHeight is where the side of a nest's outer piece lies at a height of that
+// SideAtHeight is where the side of an inside's outer piece lies at a height of that
 // piece's frame: the end away from its fold. Nothing where it has no cloth there.
-func (n *Nest) SideAtHeight(y float64) Spot {
+func (n *Inside) SideAtHeight(y float64) Spot {
 	for _, p := range n.Outer {
 		region, err := p.Region()
 		if err != nil {

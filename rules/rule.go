@@ -32,7 +32,7 @@ type Doc struct {
 	How     string // how it is computed
 	Nothing string // when there is nothing to judge on a thing it looks at; "" where there always is
 	Fix     string // what the cutter does about a finding
-	Bad     string // a spec in which it finds something, with want comments
+	Bad     string // a spec in which it finds something, with fault comments
 	Good    string // the same spec put right
 	House   string // the house.hcl that holds for both examples; "" for none
 	Since   string
@@ -110,9 +110,9 @@ func Shares(run func(*Pass, *model.Share)) Each {
 	return over(func(g *model.Garment) []*model.Share { return g.Shares }, run)
 }
 
-// Nests looks at every inner piece that lies in an outer one.
-func Nests(run func(*Pass, *model.Nest)) Each {
-	return over(func(g *model.Garment) []*model.Nest { return g.Nests }, run)
+// Insides looks at every inner piece that lies in an outer one.
+func Insides(run func(*Pass, *model.Inside)) Each {
+	return over(func(g *model.Garment) []*model.Inside { return g.Insides }, run)
 }
 
 // Closures looks at every closure.

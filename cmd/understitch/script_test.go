@@ -31,7 +31,7 @@ func TestMain(m *testing.M) {
 //	schema NAME FILE      hold a JSON file (or stdout) against docs/NAME.schema.json,
 //	                      or, where NAME is sarif, against that of the standard
 //	sparse FILE MB        make a file of that size that takes no room
-//	nested FILE N         make a spec with so many brackets inside one another
+//	laidInside FILE N         make a spec with so many brackets inside one another
 //	gotool [VAR=VALUE...] ARGS...      run the Go tool in the script's folder
 //	pin HOUSE NAME FILE [LINE...]      name a plugin in a house file
 //	narrow FILE N         assert that no line takes more columns than that
@@ -100,7 +100,7 @@ func scriptSparse(ts *testscript.TestScript, neg bool, args []string) {
 
 func scriptNested(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 2 {
-		ts.Fatalf("usage: nested FILE N")
+		ts.Fatalf("usage: laidInside FILE N")
 	}
 	n, err := strconv.Atoi(args[1])
 	ts.Check(err)

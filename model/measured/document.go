@@ -23,7 +23,7 @@ type Size struct {
 	Layers   map[string]Layer   `json:"layers"`
 	Seams    map[string]Pair    `json:"seams"`
 	Shares   map[string]Pair    `json:"shares"`
-	Nests    map[string]Nest    `json:"nests"`
+	Insides  map[string]Inside  `json:"inside"`
 	Closures map[string]Closure `json:"closures"`
 	Runs     map[string]Run     `json:"runs"`
 	Elastics map[string]Elastic `json:"elastics"`
@@ -83,10 +83,10 @@ type Pair struct {
 	FoundBy    string      `json:"found_by,omitempty"`
 }
 
-// Nest is the room between an outer piece and the inner one in it: at each
+// Inside is the room between an outer piece and the inner one in it: at each
 // level, the least anywhere between the levels, and how far the inner stands
 // outside the outer at most.
-type Nest struct {
+type Inside struct {
 	Clearance Levels   `json:"clearance"`
 	Least     *float64 `json:"least,omitempty"`
 	Outside   *float64 `json:"outside,omitempty"`

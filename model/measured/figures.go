@@ -122,9 +122,9 @@ func OfElastic(e *model.Elastic) Elastic { return Elastic{figure(together(e.Edge
 // millimetres.
 func OfBone(b *model.Bone) Bone { return Bone{figure(b.Along.SewnLength()), known(b.Length)} }
 
-// Clearances are the room in a nest at the levels that both pieces reach, in
+// Clearances are the room in an inside at the levels that both pieces reach, in
 // millimetres; negative where the inner piece is the wider.
-func Clearances(g *model.Garment, n *model.Nest) Levels {
+func Clearances(g *model.Garment, n *model.Inside) Levels {
 	out := Levels{}
 	for _, level := range n.Compared(g) {
 		c, err := n.ClearanceAt(level)
@@ -133,9 +133,9 @@ func Clearances(g *model.Garment, n *model.Nest) Levels {
 	return out
 }
 
-// Least is the least room of a nest anywhere between the levels compared, in
+// Least is the least room of an inside anywhere between the levels compared, in
 // millimetres; nil where it cannot be had.
-func Least(g *model.Garment, n *model.Nest) *float64 {
+func Least(g *model.Garment, n *model.Inside) *float64 {
 	top, bottom, ok := between(g, n)
 	if !ok || !n.OneFrame() {
 		return nil
@@ -144,9 +144,9 @@ func Least(g *model.Garment, n *model.Nest) *float64 {
 	return figure(least.High, err)
 }
 
-// Outside is how far the inner piece of a nest stands outside the outer one at
+// Outside is how far the inner piece of an inside stands outside the outer one at
 // most, in millimetres; nil where it cannot be had.
-func Outside(g *model.Garment, n *model.Nest) *float64 {
+func Outside(g *model.Garment, n *model.Inside) *float64 {
 	top, bottom, ok := between(g, n)
 	if !ok {
 		return nil
@@ -162,8 +162,8 @@ func Outside(g *model.Garment, n *model.Nest) *float64 {
 }
 
 // between is the stretch between the first and the last level at which the
-// pieces of a nest can be compared.
-func between(g *model.Garment, n *model.Nest) (top, bottom float64, ok bool) {
+// pieces of an inside can be compared.
+func between(g *model.Garment, n *model.Inside) (top, bottom float64, ok bool) {
 	levels := n.Compared(g)
 	if len(levels) < 2 || !n.SameHalves() {
 		return 0, 0, false

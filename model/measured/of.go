@@ -13,7 +13,7 @@ func Of(g *model.Garment) Size {
 		Layers:   map[string]Layer{},
 		Seams:    map[string]Pair{},
 		Shares:   map[string]Pair{},
-		Nests:    map[string]Nest{},
+		Insides:  map[string]Inside{},
 		Closures: map[string]Closure{},
 		Runs:     map[string]Run{},
 		Elastics: map[string]Elastic{},
@@ -28,8 +28,8 @@ func Of(g *model.Garment) Size {
 	for _, x := range g.Shares {
 		s.Shares[x.Name] = OfShare(g, x)
 	}
-	for _, x := range g.Nests {
-		s.Nests[x.Name] = Nest{Clearances(g, x), Least(g, x), Outside(g, x)}
+	for _, x := range g.Insides {
+		s.Insides[x.Name] = Inside{Clearances(g, x), Least(g, x), Outside(g, x)}
 	}
 	for _, x := range g.Closures {
 		s.Closures[x.Name] = OfClosure(g, x)

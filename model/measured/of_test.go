@@ -74,7 +74,7 @@ layer "lining" {
 }
 seam "side"   { join = [shell.front.side, shell.back.side] }
 seam "lining" { join = [lining.front.side, lining.paper.side] }
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -134,8 +134,8 @@ func TestOf(t *testing.T) {
 	require.Equal(t, "levels", s.Seams["side"].FoundBy)
 	at("a seam known by tape on one side", -5, s.Seams["lining"].Difference)
 
-	require.InDelta(t, 200-30-190, s.Nests["front"].Clearance["bust"], 1e-6)
-	require.InDelta(t, 200-20-190, s.Nests["front"].Clearance["waist"], 1e-6)
+	require.InDelta(t, 200-30-190, s.Insides["front"].Clearance["bust"], 1e-6)
+	require.InDelta(t, 200-20-190, s.Insides["front"].Clearance["waist"], 1e-6)
 	at("closed tape", 32, s.Closures["front"].Across)
 	at("run", 100+32+100, s.Runs["trunk"].Total)
 	at("body", 300, s.Runs["trunk"].Body)

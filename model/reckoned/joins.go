@@ -58,7 +58,7 @@ func (l *Lines) share(g *model.Garment, s *model.Share) {
 	l.Sides(0, outer, inner, "the outer side", "the inner side", way)
 }
 
-func (l *Lines) nest(g *model.Garment, n *model.Nest) {
+func (l *Lines) inside(g *model.Garment, n *model.Inside) {
 	for _, level := range n.Compared(g) {
 		if _, err := n.ClearanceAt(level); err != nil {
 			l.cannot(0, err)
@@ -68,9 +68,9 @@ func (l *Lines) nest(g *model.Garment, n *model.Nest) {
 	}
 }
 
-// Clearance accounts for what the outer piece of a nest measures more across at a
+// Clearance accounts for what the outer piece of an inside measures more across at a
 // level that both reach.
-func (l *Lines) Clearance(g *model.Garment, n *model.Nest, level *model.Level) {
+func (l *Lines) Clearance(g *model.Garment, n *model.Inside, level *model.Level) {
 	clearance, err := n.ClearanceAt(level)
 	if err != nil {
 		l.cannot(0, err)
@@ -85,7 +85,7 @@ func (l *Lines) Clearance(g *model.Garment, n *model.Nest, level *model.Level) {
 	}
 }
 
-// group accounts for the pieces on one side of a nest, which count so many times.
+// group accounts for the pieces on one side of an inside, which count so many times.
 func (l *Lines) group(depth int, sign float64, pieces model.Group, level *model.Level, times float64) {
 	if len(pieces) == 1 && times == 1 {
 		l.Width(depth, sign, pieces[0], level)

@@ -195,7 +195,7 @@ func (l *Lines) round(depth int, p *model.Piece, level *model.Level) {
 }
 
 // Room accounts for the room between two layers at a level, be it from their
-// girths or from the widths of pieces that nests lay in each other.
+// girths or from the widths of pieces that insides lay in each other.
 func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *model.Layer, r model.RoomAt) {
 	for _, side := range []struct {
 		layer *model.Layer
@@ -206,7 +206,7 @@ func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *mo
 			l.Girth(depth+1, side.sign, g, side.layer, r.Level)
 			continue
 		}
-		for _, n := range g.NestsAt(outer, inner, r.Level) {
+		for _, n := range g.InsidesAt(outer, inner, r.Level) {
 			if g.HangFrom(n.Outer, r.Level) && g.HangFrom(n.Inner, r.Level) {
 				continue // at a waist seam the pieces above are measured
 			}
@@ -218,7 +218,7 @@ func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *mo
 				l.round(depth+2, p, r.Level)
 			}
 		}
-		l.Sum(depth+1, side.sign*side.round, "%s%s at the %s level, all its pieces that nests name", less(side.sign), side.layer.Address(), r.Level.Name)
+		l.Sum(depth+1, side.sign*side.round, "%s%s at the %s level, all its pieces that insides name", less(side.sign), side.layer.Address(), r.Level.Name)
 	}
 	l.Sum(depth, sign*r.Room(), "%sthe room at the %s level", less(sign), r.Level.Name)
 }

@@ -175,8 +175,8 @@ func Of(g *model.Garment, address string) (Lines, bool) {
 		l.closure(g, x)
 	case *model.Share:
 		l.share(g, x)
-	case *model.Nest:
-		l.nest(g, x)
+	case *model.Inside:
+		l.inside(g, x)
 	case *model.Level:
 		for _, layer := range g.Layers {
 			l.girth(g, layer, x)
@@ -218,7 +218,7 @@ func Things(g *model.Garment) []model.Thing {
 	out = appendThings(out, g.Notches())
 	out = appendThings(out, g.Seams)
 	out = appendThings(out, g.Shares)
-	out = appendThings(out, g.Nests)
+	out = appendThings(out, g.Insides)
 	out = appendThings(out, g.Closures)
 	out = appendThings(out, g.Elastics)
 	out = appendThings(out, g.Bones)

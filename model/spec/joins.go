@@ -10,7 +10,7 @@ import (
 )
 
 // joins builds all that ties pieces together. Closures come before what
-// measures over them, shares before the nests that are laid together by them.
+// measures over them, shares before the insides that are laid together by them.
 func (b *drafter) joins() {
 	for _, c := range b.doc.root.blocks {
 		switch c.kind {
@@ -30,8 +30,8 @@ func (b *drafter) joins() {
 	}
 	for _, c := range b.doc.root.blocks {
 		switch c.kind {
-		case "nest":
-			b.nest(c)
+		case "inside":
+			b.inside(c)
 		case "measure":
 			b.measureRun(c)
 		}
@@ -74,9 +74,9 @@ func (b *drafter) share(c *block) {
 	}
 }
 
-func (b *drafter) nest(c *block) {
-	n := &model.Nest{Name: c.name, Place: place(c.header)}
-	b.g.Nests = append(b.g.Nests, n)
+func (b *drafter) inside(c *block) {
+	n := &model.Inside{Name: c.name, Place: place(c.header)}
+	b.g.Insides = append(b.g.Insides, n)
 	n.Outer, n.Inner = b.group(c.attr("outer")), b.group(c.attr("inner"))
 	for _, p := range n.Outer {
 		if n.Inner.Has(p) {
@@ -120,7 +120,7 @@ func (b *drafter) group(e hclsyntax.Expression) model.Group {
 		case group.Has(p):
 			b.fault(x.Range(), "", "%s is there twice", p.Address())
 		case len(group) > 0 && group.Layer() != p.Layer:
-			b.fault(x.Range(), "", "the pieces of one side of a nest belong to one layer")
+			b.fault(x.Range(), "", "the pieces of one side of an inside belong to one layer")
 		default:
 			group = append(group, p)
 		}
@@ -165,7 +165,7 @@ func (b *drafter) waiver(c *block) {
 
 // subject reads the address of anything a finding can be about.
 func (b *drafter) subject(e hclsyntax.Expression) string {
-	words, n := b.address(e, "nest.front")
+	words, n := b.address(e, "inside.front")
 	text := asWritten(words[:n])
 	switch {
 	case n == 0 || n == 1 && text == "garment":
@@ -174,7 +174,7 @@ func (b *drafter) subject(e hclsyntax.Expression) string {
 		b.joined(e, words[0], words[1])
 		return text
 	case slices.Contains(firstWords, words[0]):
-		b.fault(e.Range(), "For example: nest.front or shell.front.side.", "%s is not a thing that findings are about", text)
+		b.fault(e.Range(), "For example: inside.front or shell.front.side.", "%s is not a thing that findings are about", text)
 		return text
 	}
 	l := b.layerAt(e, words[0])
@@ -199,7 +199,7 @@ func (b *drafter) subject(e hclsyntax.Expression) string {
 			b.nothing(e, "dart", p.Address()+".dart.", words[3], namesOf(p.Darts, nameOf))
 		}
 	default:
-		b.fault(e.Range(), "For example: nest.front or shell.front.side.", "%s is not a thing that findings are about", text)
+		b.fault(e.Range(), "For example: inside.front or shell.front.side.", "%s is not a thing that findings are about", text)
 	}
 	return text
 }
@@ -207,9 +207,9 @@ func (b *drafter) subject(e hclsyntax.Expression) string {
 // joined checks that a thing named by its kind is there.
 func (b *drafter) joined(e hclsyntax.Expression, kind, name string) {
 	switch kind {
-	case "seam", "share", "nest", "closure", "elastic", "bone", "measure", "level", "alter":
+	case "seam", "share", "inside", "closure", "elastic", "bone", "measure", "level", "alter":
 	default:
-		b.fault(e.Range(), "For example: nest.front or shell.front.side.", "%s.%s is not a thing that findings are about", kind, name)
+		b.fault(e.Range(), "For example: inside.front or shell.front.side.", "%s.%s is not a thing that findings are about", kind, name)
 		return
 	}
 	var known []string

@@ -84,10 +84,10 @@ func TestDressJoins(t *testing.T) {
 	require.Equal(t, model.Eased, g.Shares[0].Match)
 	require.Len(t, g.Shares[0].Inner, 2)
 
-	nest := g.Nests[0]
-	require.Same(t, g.Shares[0], nest.Align)
-	require.Equal(t, model.Exactly(0), nest.Clearance[1].Range)
-	require.Equal(t, model.Range{Low: math.Inf(-1), High: 30}, nest.Clearance[2].Range)
+	inside := g.Insides[0]
+	require.Same(t, g.Shares[0], inside.Align)
+	require.Equal(t, model.Exactly(0), inside.Clearance[1].Range)
+	require.Equal(t, model.Range{Low: math.Inf(-1), High: 30}, inside.Clearance[2].Range)
 
 	gusset, zip := g.Closures[0], g.Closures[1]
 	require.InDelta(t, 19, gusset.Tape.Pitch, 1e-12)
@@ -106,7 +106,7 @@ func TestDressJoins(t *testing.T) {
 	require.Equal(t, 675.0, run.Against)
 	require.Equal(t, "total_crotch_length", run.Body)
 
-	require.Equal(t, "nest.front", g.Waivers[0].At)
+	require.Equal(t, "inside.front", g.Waivers[0].At)
 	require.InDelta(t, 4, g.Waivers[0].UpTo.Length, 1e-12)
 	require.Equal(t, "2027-06-30", g.Waivers[0].Until)
 	require.Equal(t, "shell.front.notch.waist", g.Waivers[1].At)
@@ -168,7 +168,7 @@ func TestPlaces(t *testing.T) {
 		`join = [shell.front.side, shell.back.side]`: g.Seams[0].Join,
 		`part(shell.front.side, waist, end)`:         g.Seams[1].Sides[0][0].Place,
 		`share "top"`:                                g.Shares[0].Place,
-		`hip = [null, 3]`:                            g.Nests[0].Clearance[2].Place,
+		`hip = [null, 3]`:                            g.Insides[0].Clearance[2].Place,
 		`closure.gusset`:                             g.Measures[0].Along[1].Place,
 		`hip`:                                        g.Closures[1].To.Place,
 		`mm(4)`:                                      g.Waivers[0].UpTo.Place,

@@ -220,6 +220,8 @@ func (g *grower) unknownBlock(src *hclsyntax.Block, header hcl.Range, sh *shape,
 	}
 	detail := hint(src.Type, append(sh.kinds(), sh.names()...))
 	switch {
+	case src.Type == "nest":
+		detail = "Write inside: in the trade a nest is a stack of sizes."
 	case g.root == houseShape && garmentShape.blocks[src.Type] != nil:
 		detail = "It belongs in a spec."
 	case g.root == garmentShape && houseShape.blocks[src.Type] != nil:

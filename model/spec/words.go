@@ -74,11 +74,11 @@ var (
 			label: nameLabel, needs: []string{"side"}, may: []string{"order", "fabric", "ease"},
 			blocks: map[string]*shape{"piece": pieceShape},
 		},
-		"seam":  {label: nameLabel, needs: []string{"join"}, may: []string{"ease", "flip"}},
-		"share": {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"match", "flip"}},
-		"nest":  {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"align", "clearance"}},
-		"alter": {label: nameLabel, needs: []string{"edges", "inward"}},
-		"tape":  tapeShape,
+		"seam":   {label: nameLabel, needs: []string{"join"}, may: []string{"ease", "flip"}},
+		"share":  {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"match", "flip"}},
+		"inside": {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"align", "clearance"}},
+		"alter":  {label: nameLabel, needs: []string{"edges", "inward"}},
+		"tape":   tapeShape,
 		"closure": {label: nameLabel, needs: []string{"kind", "edges"}, may: []string{
 			"tape", "other_tape", "from", "to", "row", "stock", "lap", "allowance",
 			"buttons", "diameter", "thickness", "extension",
@@ -126,7 +126,7 @@ func parentsOf(root *shape, kind string) []string {
 // layer may be called by one of them.
 var firstWords = []string{
 	"alter", "body", "bone", "closure", "dart", "draft", "edge", "elastic", "fabric", "garment", "house", "layer",
-	"level", "measure", "nest", "notch", "part", "piece", "point", "rule", "seam", "share", "size", "tape", "waive",
+	"level", "measure", "inside", "notch", "part", "piece", "point", "rule", "seam", "share", "size", "tape", "waive",
 }
 
 // bodyMeasures are measures whose names a spec is likely to use, in the names

@@ -30,13 +30,13 @@ func TestStandard(t *testing.T) {
 		{"nothing said of it, with the figure of a closure: edge-unused reports it", piece("front", paper("side", "40", "allowance = 2.5")), "", 0},
 		{"no allowance at all: unit-slip reports it", piece("front", paper("side", "40", "allowance = 25")), "", 0},
 		{"on the fold", piece("front", "fold = cf\n"+paper("cf", "40", "allowance = 9")), "", 0},
-		{"a piece's figure is reported once", piece("front", "allowance = 1.2 # want allowance-standard warning 2mm\n"+paper("side", "40", "")+paper("top", "20", "")+paper("neck", "9", "allowance = 1")), "", 1},
+		{"a piece's figure is reported once", piece("front", "allowance = 1.2 # fault allowance-standard warning 2mm\n"+paper("side", "40", "")+paper("top", "20", "")+paper("neck", "9", "allowance = 1")), "", 1},
 		{"one that differs from what it is sewn to is left to allowance-match",
 			piece("front", paper("side", "40", "allowance = 1.5")) + piece("back", paper("side", "40", "")), sideSeam, 0},
 		{"too narrow for a closure is left to allowance-closure",
 			piece("back", paper("cb", "40", "allowance = 1")), "closure \"zip\" {\n  kind  = \"zip\"\n  edges = [shell.back.cb, shell.back.cb]\n}", 0},
 		{"wider than a closure's",
-			piece("back", paper("cb", "40", "allowance = 4 # want allowance-standard warning 15mm")), "closure \"zip\" {\n  kind  = \"zip\"\n  edges = [shell.back.cb, shell.back.cb]\n}", 0},
+			piece("back", paper("cb", "40", "allowance = 4 # fault allowance-standard warning 15mm")), "closure \"zip\" {\n  kind  = \"zip\"\n  edges = [shell.back.cb, shell.back.cb]\n}", 0},
 		{"wider because the closure asks for it",
 			piece("back", paper("cb", "40", "allowance = 4")), "closure \"zip\" {\n  kind      = \"zip\"\n  edges     = [shell.back.cb, shell.back.cb]\n  allowance = 4\n}", 0},
 	} {
@@ -47,7 +47,7 @@ func TestStandard(t *testing.T) {
 		})
 	}
 	t.Run("says how many edges take it from the piece", func(t *testing.T) {
-		r := ruletest.Spec(t, &allowances.Standard, shell(piece("front", "allowance = 1.2 # want allowance-standard warning 2mm\n"+paper("side", "40", "")+paper("top", "20", "")), ""))
+		r := ruletest.Spec(t, &allowances.Standard, shell(piece("front", "allowance = 1.2 # fault allowance-standard warning 2mm\n"+paper("side", "40", "")+paper("top", "20", "")), ""))
 		require.Contains(t, r.Result.Findings[0].Message, "; one more edge takes the same figure from its piece.")
 		require.Equal(t, "1", r.Result.Findings[0].Mend.Edits[0].Text)
 	})
@@ -66,11 +66,11 @@ func TestClosure(t *testing.T) {
 	}
 	for _, c := range []struct{ name, front, back, rest string }{
 		{"room enough", "2", "2.5", ""},
-		{"one side short of the least", "2", "1.5 # want allowance-closure error 15mm", ""},
-		{"both short", "1 # want allowance-closure error 10mm", "1.5 # want allowance-closure error 15mm", ""},
-		{"both short alike, for which the closure's one figure is enough", "2 # want allowance-closure error 20mm", "2", "allowance = 3"},
+		{"one side short of the least", "2", "1.5 # fault allowance-closure error 15mm", ""},
+		{"both short", "1 # fault allowance-closure error 10mm", "1.5 # fault allowance-closure error 15mm", ""},
+		{"both short alike, for which the closure's one figure is enough", "2 # fault allowance-closure error 20mm", "2", "allowance = 3"},
 		{"the closure states that less will do", "1", "1", "allowance = 1"},
-		{"the closure states that it needs more", "2 # want allowance-closure error 20mm", "3", "allowance = 3"},
+		{"the closure states that it needs more", "2 # fault allowance-closure error 20mm", "3", "allowance = 3"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := ruletest.Spec(t, &allowances.Closure, shell(piece("front", paper("cf", "40", "allowance = "+c.front))+piece("back", paper("cb", "40", "allowance = "+c.back)), zip(c.rest)))
@@ -92,9 +92,9 @@ func TestOneFaultOneFinding(t *testing.T) {
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(allowances.Standard.Doc.House), 0o600))
 	const closure = "closure \"zip\" {\n  kind  = \"zip\"\n  edges = [shell.front.side, shell.back.side]\n}"
 	for _, c := range []struct{ name, front, back, rest string }{
-		{"one side of a seam is off the house's", "", "allowance = 1.2 # want allowance-match error 2mm", sideSeam},
-		{"one side of a closure is too narrow", "", "allowance = 1 # want allowance-closure error 10mm", closure},
-		{"one side of a closure is too wide", "", "allowance = 4 # want allowance-match error 15mm", closure},
+		{"one side of a seam is off the house's", "", "allowance = 1.2 # fault allowance-match error 2mm", sideSeam},
+		{"one side of a closure is too narrow", "", "allowance = 1 # fault allowance-closure error 10mm", closure},
+		{"one side of a closure is too wide", "", "allowance = 4 # fault allowance-match error 15mm", closure},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			ruletest.CheckIn(t, engine, dir, "trial.garment.hcl",
@@ -107,7 +107,7 @@ func TestFold(t *testing.T) {
 	for _, c := range []struct{ name, own string }{
 		{"none stated", ""},
 		{"stated as none", "allowance = 0"},
-		{"some stated", "allowance = mm(3) # want allowance-fold error 3mm"},
+		{"some stated", "allowance = mm(3) # fault allowance-fold error 3mm"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := ruletest.Spec(t, &allowances.Fold, shell(piece("front", "fold = cf\n allowance = 1\n"+paper("cf", "40", c.own)), ""))

@@ -39,23 +39,23 @@ func TestMatch(t *testing.T) {
 		passed             int
 	}{
 		{"alike", piece("front", paper("side", "40", "allowance = 1")) + piece("back", paper("side", "40", "allowance = mm(10)")), sideSeam, 1},
-		{"the one that states its own is doubted", piece("front", paper("side", "40", "allowance = 1.2 # want allowance-match error 2mm")) +
+		{"the one that states its own is doubted", piece("front", paper("side", "40", "allowance = 1.2 # fault allowance-match error 2mm")) +
 			piece("back", "allowance = 1\n"+paper("side", "40", "")), sideSeam, 0},
 		{"no allowance against one, as in a lapped seam", piece("front", paper("side", "40", "allowance = 0")) +
-			piece("back", paper("side", "40", "allowance = 1 # want allowance-match error 10mm")), sideSeam, 0},
+			piece("back", paper("side", "40", "allowance = 1 # fault allowance-match error 10mm")), sideSeam, 0},
 		{"the halves of a mirrored pair", piece("back", paper("side", "40", "allowance = 3")), `closure "zip" {
   kind  = "zip"
   edges = [shell.back.side, shell.back.side]
 }`, 1},
 		{"two joins of the same two edges are one fault", piece("front", paper("side", "40", "allowance = 1\n  }\n  notch \"waist\" {\n    on = side\n    at = 20")) +
-			piece("back", paper("side", "40", "allowance = 2 # want allowance-match error 10mm\n  }\n  notch \"waist\" {\n    on = side\n    at = 20")),
+			piece("back", paper("side", "40", "allowance = 2 # fault allowance-match error 10mm\n  }\n  notch \"waist\" {\n    on = side\n    at = 20")),
 			`seam "upper" { join = [part(shell.front.side, start, waist), part(shell.back.side, start, waist)] }
 seam "lower" { join = [part(shell.front.side, waist, end), part(shell.back.side, waist, end)] }`, 0},
 		{"a side of two edges, one of which differs", piece("front", paper("side", "40", "allowance = 1")) +
-			piece("yoke", paper("side", "15", "allowance = 1")) + piece("skirt", paper("side", "25", "allowance = 2 # want allowance-match error 10mm")),
+			piece("yoke", paper("side", "15", "allowance = 1")) + piece("skirt", paper("side", "25", "allowance = 2 # fault allowance-match error 10mm")),
 			listed, 1},
 		{"two edges that both differ are one fault, by the worse", piece("front", paper("side", "40", "allowance = 1")) +
-			piece("yoke", paper("side", "15", "allowance = 1.5")) + piece("skirt", paper("side", "25", "allowance = 2 # want allowance-match error 10mm")),
+			piece("yoke", paper("side", "15", "allowance = 1.5")) + piece("skirt", paper("side", "25", "allowance = 2 # fault allowance-match error 10mm")),
 			listed, 0},
 		{"joins that are one place leave no sliver between them",
 			piece("bodice", paper("front", "14.9", "allowance = 1")) + piece("peplum", paper("front", "25.1", "allowance = 2")) +
@@ -76,7 +76,7 @@ seam "lower" { join = [part(shell.front.side, waist, end), part(shell.back.side,
 
 func TestMatchSaysWhere(t *testing.T) {
 	r := ruletest.Spec(t, &allowances.Match, shell(piece("front", paper("side", "40", "allowance = 1"))+
-		piece("yoke", paper("side", "15", "allowance = 1"))+piece("skirt", paper("side", "25", "allowance = 2 # want allowance-match error 10mm")),
+		piece("yoke", paper("side", "15", "allowance = 1"))+piece("skirt", paper("side", "25", "allowance = 2 # fault allowance-match error 10mm")),
 		listed))
 	f := r.Result.Findings[0]
 	require.Equal(t, "shell.skirt.side carries an allowance of 2 cm and shell.front.side, which it is laid on, 1 cm: they differ by 1 cm from 15 cm to its end along the seam. "+
@@ -98,9 +98,9 @@ func TestMatchStepsOnlyAtANotch(t *testing.T) {
 	const seam = `seam "side" { join = [[shell.front.upper, shell.front.lower], [shell.back.upper, shell.back.lower]] }`
 	for _, c := range []struct{ name, front, back string }{
 		{"marked on both", sides("2", notched, ""), sides("2", notched, "")},
-		{"marked on one", sides("2", notched, ""), sides("2", "", " # want allowance-match error")},
+		{"marked on one", sides("2", notched, ""), sides("2", "", " # fault allowance-match error")},
 		{"no step, no notch needed", sides("1", "", ""), sides("1", "", "")},
-		{"where the sides differ the step is in question itself", sides("1", "", ""), sides("2 # want allowance-match error 10mm", "", "")},
+		{"where the sides differ the step is in question itself", sides("1", "", ""), sides("2 # fault allowance-match error 10mm", "", "")},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := ruletest.Spec(t, &allowances.Match, shell(piece("front", c.front)+piece("back", c.back), seam))

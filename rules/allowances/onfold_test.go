@@ -24,7 +24,7 @@ func TestAnEdgeOnTheFoldLaidOnOneThatIsNot(t *testing.T) {
 `
 	}
 	ruletest.Spec(t, &allowances.Match, layers(back("cut = 2")))
-	folded := piece("back", "fold = centre\n"+paper("side", "40", "")+paper("hem", "20", "")+"edge \"centre\" { length = 40 } # want allowance-match error 20mm\n")
+	folded := piece("back", "fold = centre\n"+paper("side", "40", "")+paper("hem", "20", "")+"edge \"centre\" { length = 40 } # fault allowance-match error 20mm\n")
 	found := ruletest.Spec(t, &allowances.Match, layers(folded)).Result.Findings
 	require.Len(t, found, 1)
 	require.Contains(t, found[0].Message, "lining.back.centre lies on the fold and has no allowance, and shell.back.centre, which it is laid on, is cut with one of 2 cm.")

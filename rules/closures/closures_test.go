@@ -175,8 +175,8 @@ func TestEdges(t *testing.T) {
 	for _, c := range []struct{ name, src string }{
 		{"equal", taped(19.05, 9, 1.5, 57, 57)},
 		{"within a sixteenth of an inch", taped(19.05, 9, 1.5, 57, 58.5)},
-		{"a little off", strings.Replace(taped(19.05, 9, 1.5, 57, 59), "gusset]", "gusset] # want closure-edges warning -2mm", 1)},
-		{"far off", strings.Replace(taped(19.05, 9, 1.5, 61, 57), "gusset]", "gusset] # want closure-edges error 4mm", 1)},
+		{"a little off", strings.Replace(taped(19.05, 9, 1.5, 57, 59), "gusset]", "gusset] # fault closure-edges warning -2mm", 1)},
+		{"far off", strings.Replace(taped(19.05, 9, 1.5, 61, 57), "gusset]", "gusset] # fault closure-edges error 4mm", 1)},
 		{"both halves of a mirrored piece", strings.Replace(taped(19.05, 9, 1.5, 57, 70), "brief.back.gusset]", "brief.front.gusset]", 1)},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -30,9 +30,9 @@ var AlterationPartner = rules.Rule{
 			"sewn, and the garment hangs to one side, or strains where one layer is smaller than the other was meant to be.",
 		How: "For each edge that an alteration re-drew, look which edges are sewn to it, closed to it or shared with it along any part. Each of " +
 			"them must have been re-drawn by some alteration as well. The two halves of a mirrored pair are one edge, and paper cannot be " +
-			"re-drawn. Then look which edge lies along it on each piece nested with its own: the one of the same name, or else the one that follows it as " +
+			"re-drawn. Then look which edge lies along it on each piece laidInside with its own: the one of the same name, or else the one that follows it as " +
 			"both were drafted. At each level that both come to, all alterations together must take both in by as much. Where they do not, and " +
-			"the room between the pieces is still what the nest asks for, it is only a note: a lining may be taken in less on purpose. " +
+			"the room between the pieces is still what the inside asks for, it is only a note: a lining may be taken in less on purpose. " +
 			"All that an alteration leaves unanswered is one finding. The garment is then drafted once more with the other edges altered alike: what " +
 			"other rules find no longer then came of the alteration. It is told as notes of this finding, which is as grave as they are. Where seam-walk, " +
 			"closure-edges or shared-edge finds the sides to differ all the same, it is left to them.",
@@ -42,8 +42,8 @@ var AlterationPartner = rules.Rule{
 		Bad: alterationPartnerBad, Good: alterationPartnerGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		{Name: "amount", Value: 0.5, Unit: rules.Millimetres, Text: "how much more one of two nested edges may be taken in than the other", Source: "common practice, no source: the width of a pencil line"},
-		{Name: "near", Value: 25, Unit: rules.Millimetres, Text: "how far apart nested edges lie at most that answer each other without bearing one name", Source: "common practice, no source"},
+		{Name: "amount", Value: 0.5, Unit: rules.Millimetres, Text: "how much more one of two laidInside edges may be taken in than the other", Source: "common practice, no source: the width of a pencil line"},
+		{Name: "near", Value: 25, Unit: rules.Millimetres, Text: "how far apart laidInside edges lie at most that answer each other without bearing one name", Source: "common practice, no source"},
 	},
 	Each: rules.Alterations(alterationPartner),
 }
@@ -62,8 +62,8 @@ func alterationPartner(p *rules.Pass, a *model.Alteration) {
 		}
 	}
 	for _, e := range a.Edges {
-		for _, n := range p.Garment.NestedWith(e, p.Limit("near")) {
-			u.nested(n)
+		for _, n := range p.Garment.InsideWith(e, p.Limit("near")) {
+			u.laidInside(n)
 		}
 	}
 	u.tell()
@@ -81,8 +81,8 @@ type partner struct {
 	edge, other *model.Edge
 	how         string             // what the other edge is to the first
 	difference  string             // what became of the two sides' lengths
-	apart       []model.TakenApart // nested edges: where they were not taken in alike
-	room        bool               // of a nest whose room is kept
+	apart       []model.TakenApart // laidInside edges: where they were not taken in alike
+	room        bool               // of an inside whose room is kept
 	elsewhere   bool               // another rule finds it
 }
 
@@ -107,9 +107,9 @@ func (u *unanswered) laidOn(l model.LaidOn) {
 		elsewhere: reportedElsewhere(u.Pass, l)})
 }
 
-// nested judges an edge that lies along an altered one on another layer. A pair is
+// laidInside judges an edge that lies along an altered one on another layer. A pair is
 // looked at with the first alteration that names one of the two and not the other.
-func (u *unanswered) nested(n model.Nested) {
+func (u *unanswered) laidInside(n model.EdgeInside) {
 	ofOne := slices.IndexFunc(u.Garment.Alterations, func(a *model.Alteration) bool {
 		return slices.Contains(a.Edges, n.Edge) != slices.Contains(a.Edges, n.Other)
 	})
@@ -118,14 +118,14 @@ func (u *unanswered) nested(n model.Nested) {
 	}
 	apart := n.TakenApart(u.Garment, u.Limit("amount"))
 	if len(apart) == 0 {
-		u.Good(rules.Say{Key: n.Edge.Address() + " on " + n.Other.Address() + " by " + n.Nest.Address()})
+		u.Good(rules.Say{Key: n.Edge.Address() + " on " + n.Other.Address() + " by " + n.Inside.Address()})
 		return
 	}
 	lies := "which lies under it in "
-	if n.Nest.Outer.Has(n.Other.Piece) {
+	if n.Inside.Outer.Has(n.Other.Piece) {
 		lies = "which lies over it in "
 	}
-	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Nest.Address(), apart: apart, room: n.Nest.RoomKept(u.Garment, u.InForce(layers.PastClearance))})
+	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Inside.Address(), apart: apart, room: n.Inside.RoomKept(u.Garment, u.InForce(layers.PastClearance))})
 }
 
 // reportedElsewhere reports whether another rule finds the sides to differ.

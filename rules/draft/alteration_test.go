@@ -54,7 +54,7 @@ func TestAlterationPartner(t *testing.T) {
 	alter := func(name, edges, waist, want string) string {
 		return "alter \"" + name + "\" {" + want + "\n  edges  = [" + edges + "]\n  inward = { chest = 0, waist = " + waist + " }\n}\n"
 	}
-	const want = " # want alteration-partner warning"
+	const want = " # fault alteration-partner warning"
 	for _, c := range []struct {
 		name, rest, message string
 		passed              int
@@ -88,28 +88,28 @@ func TestAlterationPartner(t *testing.T) {
 	require.NoError(t, err)
 	t.Run("what comes of it is told with it", func(t *testing.T) {
 		r := ruletest.Check(t, both, "trial.garment.hcl",
-			coat(side+alter("a", "shell.front.side", "4", " # want alteration-partner error")))
+			coat(side+alter("a", "shell.front.side", "4", " # fault alteration-partner error")))
 		require.Len(t, r.Result.Findings[0].Related, 3)
 		require.Contains(t, r.Result.Findings[0].Related[2].Message, "from this comes, by seam-walk: shell.front.side is 5.2 mm longer than shell.back.side")
 		require.Len(t, r.Result.Findings[0].Follow, 1)
 	})
 	t.Run("a seam that differs all the same is told by itself", func(t *testing.T) {
 		r := ruletest.Check(t, both, "trial.garment.hcl", strings.Replace(
-			coat("seam \"side\" { join = [shell.front.side, shell.back.side] } # want seam-walk error 8.6mm\n"+alter("a", "shell.front.side", "4", "")),
+			coat("seam \"side\" { join = [shell.front.side, shell.back.side] } # fault seam-walk error 8.6mm\n"+alter("a", "shell.front.side", "4", "")),
 			"[26, 40]] }\n    edge \"rest\" { line = [[26, 40]", "[26, 40.4]] }\n    edge \"rest\" { line = [[26, 40.4]", 1))
 		require.Len(t, r.Result.Findings[0].Related, 1)
 		require.Equal(t, "shell.front.side was re-drawn by alter.a; shell.back.side was not", r.Result.Findings[0].Related[0].Message)
 	})
 	t.Run("accepting it does not accept what comes of it", func(t *testing.T) {
 		ruletest.Check(t, both, "trial.garment.hcl", coat(
-			"seam \"side\" { join = [shell.front.side, shell.back.side] } # want seam-walk error 5.2mm\n"+alter("a", "shell.front.side", "4", "")+
+			"seam \"side\" { join = [shell.front.side, shell.back.side] } # fault seam-walk error 5.2mm\n"+alter("a", "shell.front.side", "4", "")+
 				"waive \"alteration-partner\" {\n  at     = alter.a\n  reason = \"taken in on one side on purpose\"\n}\n"))
 	})
 }
 
 // An edge on one layer is answered by the edge that lies along it on the piece
-// nested with its own.
-func TestAlterationPartnerOfNests(t *testing.T) {
+// laidInside with its own.
+func TestAlterationPartnerOfInsides(t *testing.T) {
 	const fitted = `garment "trial" { unit = "cm" }
 level "chest" { y = 0 }
 level "waist" { y = 18 }
@@ -128,7 +128,7 @@ layer "lining" {
     edge "rest" { line = [[25.8, 36], [0, 36], [0, 0], [25.8, 0]] }
   }
 }
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = lining.front
   clearance = { chest = [0, 0.4], waist = [0, 0.4] }
@@ -137,19 +137,19 @@ nest "front" {
 	alter := func(name, edge, amounts, want string) string {
 		return "alter \"" + name + "\" {" + want + "\n  edges  = [" + edge + "]\n  inward = { " + amounts + " }\n}\n"
 	}
-	const warning, note = " # want alteration-partner warning", " # want alteration-partner note"
+	const warning, note = " # fault alteration-partner warning", " # fault alteration-partner note"
 	for _, c := range []struct {
 		name, edge, rest, message string
 	}{
 		{"both alike", "side", alter("a", "shell.front.side, lining.front.side", "chest = 0, waist = 0.3", ""), ""},
 		{"both alike by two alterations", "side", alter("a", "shell.front.side", "chest = 0, waist = 0.3", "") + alter("b", "lining.front.side", "chest = 0, waist = 0.3", ""), ""},
 		{"one layer alone, past the room", "side", alter("a", "shell.front.side", "chest = 0, waist = 0.3", warning),
-			"alter.a re-drew shell.front.side, and nothing re-drew lining.front.side, which lies under it in nest.front: 3 mm in against nothing at the waist level. Alter both alike, or accept this with the reason."},
+			"alter.a re-drew shell.front.side, and nothing re-drew lining.front.side, which lies under it in inside.front: 3 mm in against nothing at the waist level. Alter both alike, or accept this with the reason."},
 		{"one layer alone, within the room", "side", alter("a", "shell.front.side", "chest = 0, waist = 0.2", note),
 			"The room between them is still what is asked for: leave it where it is meant so, else alter both alike."},
-		{"the inner layer alone", "side", alter("a", "lining.front.side", "chest = 0, waist = 0.3", warning), "which lies over it in nest.front: 3 mm in against nothing"},
+		{"the inner layer alone", "side", alter("a", "lining.front.side", "chest = 0, waist = 0.3", warning), "which lies over it in inside.front: 3 mm in against nothing"},
 		{"by other amounts", "side", alter("a", "shell.front.side", "chest = 0, waist = 0.5", warning) + alter("b", "lining.front.side", "chest = 0, waist = 0.2", ""),
-			"lining.front.side, which lies under it in nest.front, was not altered alike: 5 mm in against 2 mm in at the waist level"},
+			"lining.front.side, which lies under it in inside.front, was not altered alike: 5 mm in against 2 mm in at the waist level"},
 		{"let out on one and taken in on the other", "side", alter("a", "shell.front.side", "chest = 0, waist = 0.2", warning) + alter("b", "lining.front.side", "chest = 0, waist = -0.1", ""),
 			"2 mm in against 1 mm out at the waist level"},
 		{"made up for by another alteration", "side", alter("a", "shell.front.side", "chest = 0, waist = 0.2", "") + alter("b", "lining.front.side", "chest = 0, waist = 0.1", "") +
@@ -170,7 +170,7 @@ nest "front" {
 		engine, err := rules.New([]*rules.Rule{layers.InnerWithinOuter, &draft.AlterationPartner})
 		require.NoError(t, err)
 		r := ruletest.Check(t, engine, "trial.garment.hcl", strings.Replace(fitted, "SIDE", "side", 1)+
-			alter("a", "shell.front.side", "chest = 0, waist = 0.3", " # want alteration-partner error"))
+			alter("a", "shell.front.side", "chest = 0, waist = 0.3", " # fault alteration-partner error"))
 		require.NotEmpty(t, r.Result.Findings[0].Follow)
 	})
 }

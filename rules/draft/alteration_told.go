@@ -60,7 +60,7 @@ func (u *unanswered) sentence(o partner) string {
 	return fmt.Sprintf("%s re-drew %s, and nothing re-drew %s, %s%s%s.", u.by.Address(), o.edge.Address(), o.other.Address(), o.how, o.difference, u.amounts(o))
 }
 
-// amounts tells by how much two nested edges were taken in, level by level.
+// amounts tells by how much two laidInside edges were taken in, level by level.
 func (u *unanswered) amounts(o partner) string {
 	var out []string
 	for _, t := range o.apart {

@@ -73,7 +73,7 @@ seam "low" { join = [shell.panel.back, [shell.back.side, shell.back.side]] }
 				ruletest.Spec(t, &draft.MirrorPair, pieces+c.spec)
 				return
 			}
-			wanted := strings.Replace(c.spec, `piece "panel" {`, `piece "panel" { # want mirror-pair error`, 1)
+			wanted := strings.Replace(c.spec, `piece "panel" {`, `piece "panel" { # fault mirror-pair error`, 1)
 			r := ruletest.Spec(t, &draft.MirrorPair, pieces+wanted)
 			require.Contains(t, r.Result.Findings[0].Message, "shell.panel is cut once, and all that it is sewn to is there twice (shell.front.side and shell.back.side)")
 		})

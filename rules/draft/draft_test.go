@@ -31,7 +31,7 @@ layer "shell" {
     edge "top"    { line = [[0, 0], [20, 0]] }
     edge "side"   { line = [[20, 0], [20, 20]] }
     edge "hem"    { line = [[20, 20], [0.2, 20]] }
-    edge "centre" { line = [[0, 20], [0, 0]] } # want outline-closed error 2mm
+    edge "centre" { line = [[0, 20], [0, 0]] } # fault outline-closed error 2mm
   }
 }
 alter "fitting" {
@@ -48,19 +48,19 @@ func TestOutlineClosed(t *testing.T) {
 	}{
 		{"one edge all round", `edge "all" { line = [[0, 0], [20, 0], [20, 20], [0, 0]] }
 `, 1},
-		{"one edge that does not come back", `edge "all" { line = [[0, 0], [20, 0], [20, 20], [0, 1]] } # want outline-closed error 10mm
+		{"one edge that does not come back", `edge "all" { line = [[0, 0], [20, 0], [20, 20], [0, 1]] } # fault outline-closed error 10mm
 `, 0},
 		{"less than a pencil can draw", `edge "top" { line = [[0, 0], [20, 0]] }
 edge "rest" { line = [[20.005, 0], [20, 20], [0, 0.005]] }
 `, 2},
-		{"open at two corners", `edge "top" { line = [[0, 0], [20, 0]] } # want outline-closed error 5mm
-edge "rest" { line = [[20, 0.2], [20, 20], [0, 0.5]] } # want outline-closed error 2mm
+		{"open at two corners", `edge "top" { line = [[0, 0], [20, 0]] } # fault outline-closed error 5mm
+edge "rest" { line = [[20, 0.2], [20, 20], [0, 0.5]] } # fault outline-closed error 2mm
 `, 0},
-		{"the last edge does not come back to the first", `edge "top" { line = [[0, 0], [20, 0]] } # want outline-closed error 5mm
+		{"the last edge does not come back to the first", `edge "top" { line = [[0, 0], [20, 0]] } # fault outline-closed error 5mm
 edge "rest" { line = [[20, 0], [20, 20], [0, 0.5]] }
 `, 1},
 		{"drawn against its direction", `edge "top" { line = [[0, 0], [20, 0]] }
-edge "rest" { line = [[0, 0], [20, 20], [20, 0]] } # want outline-closed error 200mm
+edge "rest" { line = [[0, 0], [20, 20], [20, 0]] } # fault outline-closed error 200mm
 `, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -85,15 +85,15 @@ edge "rest" { line = [[20, 0], [20, 20], [0, 20], [0, 0]] }
 `, ""},
 		{"a figure of eight in two edges", `edge "down" { line = [[0, 0], [20, 20]] }
 edge "right" { line = [[20, 20], [20, 0]] }
-edge "back" { line = [[20, 0], [0, 20]] } # want outline-crossing error
+edge "back" { line = [[20, 0], [0, 20]] } # fault outline-crossing error
 edge "left" { line = [[0, 20], [0, 0]] }
 `, "shell.front.back crosses shell.front.down at [10, 10]. A point of one of them lies on the wrong side of the other."},
-		{"one edge that loops", `edge "loop" { curve = [[0, 0], [30, 30], [-10, 30], [20, 0]] } # want outline-crossing error
+		{"one edge that loops", `edge "loop" { curve = [[0, 0], [30, 30], [-10, 30], [20, 0]] } # fault outline-crossing error
 edge "top" { line = [[20, 0], [20, -10], [0, -10], [0, 0]] }
 `, "shell.front.loop crosses itself at [10, 12.86]. Look for a point of it in the wrong place."},
 		{"two edges that cross twice are one fault", `edge "wave" { line = [[0, 0], [10, 20], [20, 0]] }
 edge "side" { line = [[20, 0], [30, 10]] }
-edge "level" { line = [[30, 10], [-5, 10]] } # want outline-crossing error
+edge "level" { line = [[30, 10], [-5, 10]] } # fault outline-crossing error
 edge "left" { line = [[-5, 10], [0, 0]] }
 `, "shell.front.level crosses shell.front.wave at [5, 10] and [15, 10]. A point of one of them lies on the wrong side of the other."},
 		{"two edges that touch and part again", `edge "wave" { line = [[0, 0], [10, 10], [20, 0]] }
@@ -105,7 +105,7 @@ edge "left" { line = [[-5, 10], [0, 0]] }
 edge "rest" { line = [[30, 10], [30, -10], [0, -10], [0, 0]] }
 `, ""},
 		{"a crossing beside a gap is reported", `edge "down" { line = [[0, 0], [20, 20]] }
-edge "back" { line = [[20, 0], [0, 20]] } # want outline-crossing error
+edge "back" { line = [[20, 0], [0, 20]] } # fault outline-crossing error
 edge "left" { line = [[0, 20], [0, 10]] }
 `, "shell.front.back crosses shell.front.down at [10, 10]. A point of one of them lies on the wrong side of the other."},
 	} {

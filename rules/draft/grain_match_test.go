@@ -21,7 +21,7 @@ func TestGrainMatch(t *testing.T) {
 `
 	}
 	const upright, leaning = "grain = [[5, 0], [5, 100]]", "grain = [[5, 0], [15, 100]]"
-	const want = " # want grain-match warning 5.71deg"
+	const want = " # fault grain-match warning 5.71deg"
 	const side = `seam "side" { join = [shell.front.right, shell.back.left] }`
 	shell := func(pieces, rest string) string {
 		return "garment \"trial\" { unit = \"cm\" }\nlevel \"waist\" { y = 20 }\nlayer \"shell\" {\n  side = \"outer\"\n" + pieces + "}\n" + rest

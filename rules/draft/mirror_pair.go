@@ -25,7 +25,7 @@ var MirrorPair = rules.Rule{
 			"are found when the cloth is cut and there is none left.",
 		How: "Count how many are cut. Mirrored pieces are cut in twos; a piece cut once is not mirrored. A piece that a seam or closure joins to " +
 			"itself is cut more than once, or lies on the fold. A piece cut once and off the fold, all along whose seams there is twice as much to sew " +
-			"to as there is of it, is cut too seldom; where its seams do not tell, the piece that lies on it in a nest may. Two that are cut are taken to be a mirrored pair unless the piece says mirrored = " +
+			"to as there is of it, is cut too seldom; where its seams do not tell, the piece that lies on it in an inside may. Two that are cut are taken to be a mirrored pair unless the piece says mirrored = " +
 			"false.",
 		Fix: "Say cut = 2, or lay the piece to the fold; or take out mirrored, or the seam that joins the edge to itself.",
 		Bad: mirrorPairBad, Good: mirrorPairGood, Since: "0.1",

@@ -34,7 +34,7 @@ func TestMirrorPair(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			want := ""
 			if c.message != "" {
-				want = " # want mirror-pair error"
+				want = " # fault mirror-pair error"
 			}
 			r := ruletest.Spec(t, &draft.MirrorPair, `garment "trial" { unit = "cm" }
 layer "shell" {

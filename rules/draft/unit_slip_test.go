@@ -22,24 +22,24 @@ func TestUnitSlip(t *testing.T) {
 		name, unit, waist, y, ease, front, message string
 	}{
 		{"as it should be", "cm", "80", "18", "", front4(""), ""},
-		{"a body in inches", "cm", "31.5 # want unit-slip warning 315mm", "18", "", front4(""),
+		{"a body in inches", "cm", "31.5 # fault unit-slip warning 315mm", "18", "", front4(""),
 			"body.waist_girth is 31.5 cm; a trunk measures 40 cm to 200 cm. Read as inches it would be 80.01 cm."},
-		{"a body in millimetres", "cm", "800 # want unit-slip warning 8000mm", "18", "", front4(""), "Read as millimetres it would be 80 cm."},
-		{"a draft in inches in a file of centimetres", "cm", "190", "18 # want unit-slip warning 800mm", "", front4(""),
+		{"a body in millimetres", "cm", "800 # fault unit-slip warning 8000mm", "18", "", front4(""), "Read as millimetres it would be 80 cm."},
+		{"a draft in inches in a file of centimetres", "cm", "190", "18 # fault unit-slip warning 800mm", "", front4(""),
 			"shell is 80 cm round at the waist level, where the body is 190 cm"},
 		{"the ease is stated, and body-ease reports it", "cm", "190", "18", "ease = { waist = [0, 4] }", front4(""), ""},
-		{"a level ten times too low", "cm", "80", "180 # want unit-slip warning 3.5", "", front4(""), "the waist level lies at 180 cm, 3.5 times the height of all pieces away from them."},
+		{"a level ten times too low", "cm", "80", "180 # fault unit-slip warning 3.5", "", front4(""), "the waist level lies at 180 cm, 3.5 times the height of all pieces away from them."},
 		{"a point with its decimal point lost", "cm", "80", "18", "", `piece "front" {
     fold = centre
     edge "side"   { line = [[18, 0], [18, 40]] }
-    edge "hem"    { line = [[18, 40], [9, 410], [0, 40]] } # want unit-slip warning 9.3
+    edge "hem"    { line = [[18, 40], [9, 410], [0, 40]] } # fault unit-slip warning 9.3
     edge "centre" { line = [[0, 40], [0, 0]] }
     edge "top"    { line = [[0, 0], [9, 2], [18, 0]] }
   }
 `, "the point [9, 410] of shell.front.hem lies far from all others: without it shell.front would be 9.3 times smaller. Look for a lost decimal point."},
-		{"an allowance in millimetres", "cm", "80", "18", "", front4("allowance = 12 # want unit-slip warning 120mm"), "Read as millimetres it would be 1.2 cm."},
+		{"an allowance in millimetres", "cm", "80", "18", "", front4("allowance = 12 # fault unit-slip warning 120mm"), "Read as millimetres it would be 1.2 cm."},
 		{"a deep hem", "cm", "80", "18", "", front4("allowance = 8"), ""},
-		{"an allowance in centimetres", "mm", "800", "18", "ease = { waist = [0, 4] }", front4("allowance = 1.2 # want unit-slip warning 1.2mm"), "Read as centimetres it would be 12 mm."},
+		{"an allowance in centimetres", "mm", "800", "18", "ease = { waist = [0, 4] }", front4("allowance = 1.2 # fault unit-slip warning 1.2mm"), "Read as centimetres it would be 12 mm."},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			head, body := "garment \"trial\" { unit = \""+c.unit+"\" }", "body { waist_girth = "+c.waist+" }\n"

@@ -73,7 +73,7 @@ func TestTapeMeasure(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			src := change(t, tapeMeasureGood, c.change...)
 			if c.want != "" {
-				src = strings.Replace(src, `measure "crotch" {`, `measure "crotch" { # want tape-measure error `+c.want, 1)
+				src = strings.Replace(src, `measure "crotch" {`, `measure "crotch" { # fault tape-measure error `+c.want, 1)
 			}
 			result := ruletest.Spec(t, TapeMeasure, src).Result
 			requireReason(t, c.reason, result)
@@ -122,7 +122,7 @@ func TestBodyEase(t *testing.T) {
 			if c.want != "" {
 				i := strings.Index(src, "\n    waist = ")
 				end := i + 1 + strings.Index(src[i+1:], "\n")
-				src = src[:end] + " # want body-ease error " + c.want + src[end:]
+				src = src[:end] + " # fault body-ease error " + c.want + src[end:]
 			}
 			requireReason(t, c.reason, ruletest.Spec(t, BodyEase, src).Result)
 		})

@@ -85,7 +85,7 @@ share "in" {
   outer = shell.front.centre
   inner = lining.front.in
 }
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }

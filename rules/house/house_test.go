@@ -29,7 +29,7 @@ func TestEveryKind(t *testing.T) {
 		{"dart", "", `abs(dart.legs[0] - dart.legs[1]) < 0.1 && dart.intake > 2`, `${show(dart.intake)}`, []string{"shell.front.dart.waist: 10 mm"}},
 		{"seam", "", `abs(seam.difference) <= mm(1)`, `${show(seam.difference)} of ${show(seam.sides[1])}, ease from ${show(seam.ease_least)}`, []string{"seam.side: -3 mm of 103 mm, ease from -5 mm"}},
 		{"share", "", `share.match == "eased"`, `${share.match}`, []string{"share.in: identical"}},
-		{"nest", "", `between(nest.clearance.bust, 0, mm(9))`, `${nest.inner} has ${show(nest.clearance.bust)} in ${nest.outer}`, []string{"nest.front: lining.front has 10 mm in shell.front"}},
+		{"inside", "", `between(inside.clearance.bust, 0, mm(9))`, `${inside.inner} has ${show(inside.clearance.bust)} in ${inside.outer}`, []string{"inside.front: lining.front has 10 mm in shell.front"}},
 		{"closure", "", `closure.kind == "zip"`, `${closure.kind} of ${show(closure.sides[0])}`, []string{"closure.front: lacing of 100 mm"}},
 		{"level", `level.body != null`, `level.y > 12`, `${level.name} lies at ${show(level.y)}, ${show(level.body)} round`, []string{"level.waist: waist lies at 100 mm, 300 mm round"}},
 		{"elastic", "", `elastic.length / elastic.edges >= 0.8`, `${elastic.length / elastic.edges}`, []string{"elastic.hem: 0.778"}},

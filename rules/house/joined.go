@@ -10,7 +10,7 @@ import (
 // kinds are all the kinds of thing that a rule can be of. The list is never
 // written to.
 var kinds = []*kind{
-	garmentKind, layerKind, pieceKind, edgeKind, notchKind, dartKind, seamKind, shareKind, nestKind, closureKind, levelKind,
+	garmentKind, layerKind, pieceKind, edgeKind, notchKind, dartKind, seamKind, shareKind, insideKind, closureKind, levelKind,
 	elasticKind, boneKind, measureKind,
 }
 
@@ -45,14 +45,14 @@ var shareKind = &kind{
 	}, sides(measured.OfShare)...),
 }
 
-var nestKind = &kind{
-	name: "nest", roots: []string{"nest"}, above: alone,
-	list: listOf(func(g *model.Garment) []*model.Nest { return g.Nests }),
+var insideKind = &kind{
+	name: "inside", roots: []string{"inside"}, above: alone,
+	list: listOf(func(g *model.Garment) []*model.Inside { return g.Insides }),
 	figures: []figure{
-		textOf("name", func(n *model.Nest) string { return n.Name }),
-		address[*model.Nest](),
-		textOf("outer", func(n *model.Nest) string { return n.Outer.Address() }),
-		textOf("inner", func(n *model.Nest) string { return n.Inner.Address() }),
+		textOf("name", func(n *model.Inside) string { return n.Name }),
+		address[*model.Inside](),
+		textOf("outer", func(n *model.Inside) string { return n.Outer.Address() }),
+		textOf("inner", func(n *model.Inside) string { return n.Inner.Address() }),
 		levelsOf("clearance", measured.Clearances),
 		maybe("least", length, measured.Least),
 		maybe("outside", length, measured.Outside),

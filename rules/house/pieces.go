@@ -27,7 +27,7 @@ var garmentKind = &kind{
 		manyOf("levels", "level", func(l *model.Level) string { return l.Name }, func(g *model.Garment) []*model.Level { return g.Levels }),
 		manyOf("seams", "seam", func(s *model.Seam) string { return s.Name }, func(g *model.Garment) []*model.Seam { return g.Seams }),
 		manyOf("shares", "share", func(s *model.Share) string { return s.Name }, func(g *model.Garment) []*model.Share { return g.Shares }),
-		manyOf("nests", "nest", func(n *model.Nest) string { return n.Name }, func(g *model.Garment) []*model.Nest { return g.Nests }),
+		manyOf("inside", "inside", func(n *model.Inside) string { return n.Name }, func(g *model.Garment) []*model.Inside { return g.Insides }),
 		manyOf("closures", "closure", func(c *model.Closure) string { return c.Name }, func(g *model.Garment) []*model.Closure { return g.Closures }),
 		manyOf("elastics", "elastic", func(e *model.Elastic) string { return e.Name }, func(g *model.Garment) []*model.Elastic { return g.Elastics }),
 		manyOf("bones", "bone", func(b *model.Bone) string { return b.Name }, func(g *model.Garment) []*model.Bone { return g.Bones }),

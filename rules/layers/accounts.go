@@ -141,24 +141,24 @@ func turnedAccount(share *model.Share, most float64) rules.Account {
 	}
 }
 
-// clearanceAccount lays the widths of a nest at a level open.
-func clearanceAccount(g *model.Garment, nest *model.Nest, level *model.Level) rules.Account {
-	return func(l *reckoned.Lines) { l.Clearance(g, nest, level) }
+// clearanceAccount lays the widths of an inside at a level open.
+func clearanceAccount(g *model.Garment, inside *model.Inside, level *model.Level) rules.Account {
+	return func(l *reckoned.Lines) { l.Clearance(g, inside, level) }
 }
 
-// leastAccount lays open the place at which a nest's pieces come closest.
-func leastAccount(p *rules.Pass, nest *model.Nest, least model.Least, from string, down float64) rules.Account {
+// leastAccount lays open the place at which an inside's pieces come closest.
+func leastAccount(p *rules.Pass, inside *model.Inside, least model.Least, from string, down float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Beside(0, down, "below %s they come closest", from)
-		outer, inner, err := nest.WidthsAtHeight(least.Y)
+		outer, inner, err := inside.WidthsAtHeight(least.Y)
 		if err != nil {
 			l.Result(0, least.Low, "is the least clearance there")
 			return
 		}
-		as, bs := nest.Outer.Times(), nest.Inner.Times()
+		as, bs := inside.Outer.Times(), inside.Inner.Times()
 		outer, inner = outer*as/math.Min(as, bs), inner*bs/math.Min(as, bs)
-		l.Add(1, outer, "%s across there, darts closed", nest.Outer.Address())
-		l.Add(1, -inner, "less %s", nest.Inner.Address())
+		l.Add(1, outer, "%s across there, darts closed", inside.Outer.Address())
+		l.Add(1, -inner, "less %s", inside.Inner.Address())
 		l.Add(1, least.Low-(outer-inner), "for what may be less near by: the search stops at a hundredth of a millimetre")
 		l.Sum(0, least.Low, "is the least clearance")
 	}
@@ -166,11 +166,11 @@ func leastAccount(p *rules.Pass, nest *model.Nest, least model.Least, from strin
 
 // outsideAccount tells how far an inner piece stands out of its outer one, and what
 // of that is meant.
-func outsideAccount(nest *model.Nest, low, darts, doubt, outside float64) rules.Account {
+func outsideAccount(inside *model.Inside, low, darts, doubt, outside float64) rules.Account {
 	return func(l *reckoned.Lines) {
-		l.Beside(1, math.Max(0, -low), "it may be wider by what its nest says")
+		l.Beside(1, math.Max(0, -low), "it may be wider by what its inside says")
 		l.Beside(1, darts, "more its darts take out than the outer's, which stands out until they are closed")
 		l.Beside(1, doubt, "is to be doubted in how they are laid together")
-		l.Result(0, outside, "is how far %s stands out of %s, laid on it", nest.Inner.Address(), nest.Outer.Address())
+		l.Result(0, outside, "is how far %s stands out of %s, laid on it", inside.Inner.Address(), inside.Outer.Address())
 	}
 }

@@ -50,12 +50,12 @@ var DartAnswer = &rules.Rule{
 		{Name: "near", Value: 25, Unit: rules.Millimetres, Source: "common practice, no source",
 			Text: "how near to each other darts lie that answer each other without bearing one name"},
 	},
-	Each: rules.Nests(dartAnswer),
+	Each: rules.Insides(dartAnswer),
 }
 
-func dartAnswer(p *rules.Pass, nest *model.Nest) {
+func dartAnswer(p *rules.Pass, inside *model.Inside) {
 	p.NothingHere() // where no dart answers another
-	answers, err := p.Garment.DartAnswers(nest, p.Limit("near"))
+	answers, err := p.Garment.DartAnswers(inside, p.Limit("near"))
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 	}
@@ -63,7 +63,7 @@ func dartAnswer(p *rules.Pass, nest *model.Nest) {
 		if lame(a.Outer, p.LeftTo(seams.UnequalLegs)) || lame(a.Inner, p.LeftTo(seams.UnequalLegs)) || toldByEdge(p, a) {
 			continue
 		}
-		if toldAlong(p, nest, a) {
+		if toldAlong(p, inside, a) {
 			a.Lower, a.Points = model.DartShift{}, nil
 		}
 		switch {
@@ -109,10 +109,10 @@ func toldByEdge(p *rules.Pass, a model.DartAnswer) bool {
 
 // toldAlong reports whether the widths are at fault, by inner-within-outer, at a
 // height at which one of the darts takes something out.
-func toldAlong(p *rules.Pass, nest *model.Nest, a model.DartAnswer) bool {
+func toldAlong(p *rules.Pass, inside *model.Inside, a model.DartAnswer) bool {
 	top, bottom := math.Inf(1), math.Inf(-1)
 	for _, d := range []*model.Dart{a.Outer, a.Inner} {
-		if d.Piece != a.Outer.Piece && !nest.OneFrame() {
+		if d.Piece != a.Outer.Piece && !inside.OneFrame() {
 			continue
 		}
 		for _, l := range d.Legs() {
@@ -120,7 +120,7 @@ func toldAlong(p *rules.Pass, nest *model.Nest, a model.DartAnswer) bool {
 			bottom = max(bottom, l.Tip.Y, l.A.Y, l.B.Y)
 		}
 	}
-	return toldByWidthBetween(p, nest, top, bottom)
+	return toldByWidthBetween(p, inside, top, bottom)
 }
 
 // place judges where the inner dart lies, the way that it lies off more, and

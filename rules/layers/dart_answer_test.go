@@ -28,7 +28,7 @@ layer %q {
 `
 	return "garment \"bodice\" { unit = \"cm\" }\nlevel \"bust\" { y = 0 }\nlevel \"waist\" { y = 20 }\n" +
 		fmt.Sprintf(piece, "shell", "outer", outer) + fmt.Sprintf(piece, "lining", "inner", inner) +
-		"nest \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n"
+		"inside \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n"
 }
 
 // twoPoint is a dart inside the piece, onHem one on its hem, both in centimetres.
@@ -167,7 +167,7 @@ func TestDartAnswerOnPaper(t *testing.T) {
 		piece := "layer %q {\n side = %q\n piece \"front\" {\n edge \"waist\" { length = 24 }\n edge \"side\" { length = 40 }\n edge \"hem\" { length = 30 }\n" +
 			" width = { waist = 24 }\n dart \"waist\" {\n on = waist\n at = %g\n intake = 2\n }\n }\n}\n"
 		return "garment \"skirt\" { unit = \"cm\" }\nlevel \"waist\" {}\n" + fmt.Sprintf(piece, "shell", "outer", outer) +
-			fmt.Sprintf(piece, "lining", "inner", inner) + "nest \"front\" {\n outer = shell.front\n inner = lining.front\n}\n"
+			fmt.Sprintf(piece, "lining", "inner", inner) + "inside \"front\" {\n outer = shell.front\n inner = lining.front\n}\n"
 	}
 	share := "share \"waist\" {\n outer = shell.front.waist\n inner = lining.front.waist\n match = \"length\"\n}\n"
 	require.Empty(t, look(t, DartAnswer, paper(9, 9.2)).Findings)
@@ -184,7 +184,7 @@ func TestDartAnswerWithoutAFrame(t *testing.T) {
 	src = src[:i] + "levels = { bust = 0, waist = 20 }\n    " + src[i:]
 	result := look(t, DartAnswer, src)
 	require.Empty(t, result.Findings)
-	require.Equal(t, map[string]string{"": "shell.front and lining.front are not drawn in one frame, and the nest names no share to lay them together by"},
+	require.Equal(t, map[string]string{"": "shell.front and lining.front are not drawn in one frame, and the inside names no share to lay them together by"},
 		reasons(result.NotPossible))
 	aligned := strings.Replace(src, "inner = lining.front\n", "inner = lining.front\n  align = \"centre\"\n", 1) +
 		"share \"centre\" {\n outer = shell.front.centre\n inner = lining.front.centre\n}\n"

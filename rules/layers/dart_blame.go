@@ -15,17 +15,17 @@ import (
 // source).
 const dartsShow = 3
 
-// unlike are darts of a nest that do not take out alike at some place.
+// unlike are darts of an inside that do not take out alike at some place.
 type unlike struct {
-	nest  *model.Nest
-	darts []model.DartTakes
+	inside *model.Inside
+	darts  []model.DartTakes
 }
 
-// unlikeDarts are those of a nest's darts that differ by more than so much.
-func unlikeDarts(nest *model.Nest, takes []model.DartTakes, within float64) unlike {
-	out := unlike{nest: nest}
+// unlikeDarts are those of an inside's darts that differ by more than so much.
+func unlikeDarts(inside *model.Inside, takes []model.DartTakes, within float64) unlike {
+	out := unlike{inside: inside}
 	for _, t := range takes {
-		if math.Abs(t.More(nest)) > within {
+		if math.Abs(t.More(inside)) > within {
 			out.darts = append(out.darts, t)
 		}
 	}
@@ -41,19 +41,19 @@ func accounts(off, left, more, within float64) bool {
 
 // blame names the darts that account for a clearance which is not as allowed, and
 // gives a sentence about them; "" where they do not account for it.
-func (n *nesting) blame(say *rules.Say, takes func() []model.DartTakes, clearance float64, allowed model.Range) string {
+func (n *laying) blame(say *rules.Say, takes func() []model.DartTakes, clearance float64, allowed model.Range) string {
 	off, within := allowed.Beyond(clearance), n.Limit("beyond")
 	if math.Abs(off) <= within {
 		return ""
 	}
 	all, more := takes(), 0.0
 	for _, t := range all {
-		more += t.More(n.nest)
+		more += t.More(n.inside)
 	}
 	if !accounts(off, allowed.Beyond(clearance+more), more, within) {
 		return ""
 	}
-	return "The darts differ there: " + nameDarts(n.Pass, say, []unlike{unlikeDarts(n.nest, all, within)}) + ". "
+	return "The darts differ there: " + nameDarts(n.Pass, say, []unlike{unlikeDarts(n.inside, all, within)}) + ". "
 }
 
 // nameDarts says what darts take out, with their places and what to make of them.
@@ -61,7 +61,7 @@ func nameDarts(p *rules.Pass, say *rules.Say, all []unlike) string {
 	var said, mends []string
 	for _, u := range all {
 		for _, t := range u.darts {
-			outer, inner := u.nest.Outer.Address(), u.nest.Inner.Address()
+			outer, inner := u.inside.Outer.Address(), u.inside.Inner.Address()
 			said, mends = append(said, takesText(p, t, outer, inner)), append(mends, mendDart(p, t, outer, inner))
 			if t.Outer != nil {
 				say.Related = append(say.Related, takesOut(p, t.Outer, t.ByOuter))

@@ -73,7 +73,7 @@ func TestSuppressionNamesTheDarts(t *testing.T) {
 	src := strings.NewReplacer("[[22.5, -5], [22.5, 0], [18, 18], [20.4, 26]]", straight,
 		"line = [[20.4, 26], [0, 26]] }\n    edge \"centre\" { line = [[0, 26], [0, -5]] }",
 		"line = [[20.4, 26], [0, 26]] }\n    edge \"centre\" { line = [[0, 26], [0, -5]] }\n"+twoPoint("waist", 10, 18, 1.5, 12, 7)).Replace(suppressionBad)
-	src += "nest \"front\" {\n outer = shell.front\n inner = lining.front\n}\nnest \"back\" {\n outer = shell.back\n inner = lining.back\n}\n"
+	src += "inside \"front\" {\n outer = shell.front\n inner = lining.front\n}\ninside \"back\" {\n outer = shell.back\n inner = lining.back\n}\n"
 	result := look(t, Suppression, src)
 	requireKeyed(t, map[string]float64{"bust to waist": 28}, result.Findings)
 	f := result.Findings[0]

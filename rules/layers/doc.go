@@ -6,7 +6,7 @@
 // still not go together, which shows only when both are cut. These rules lay
 // the layers' edges and pieces on each other as they will be sewn.
 //
-// How layers belong together is said in the spec, by shares and nests: an inner
+// How layers belong together is said in the spec, by shares and insides: an inner
 // layer is not always the smaller one, and a lining that is cut larger on
 // purpose is as right as a foundation that is cut smaller. One fault is
 // reported once: what a length explains is not found again at every notch, and

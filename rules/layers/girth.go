@@ -26,12 +26,12 @@ var Girth = &rules.Rule{
 		Why: "Layers that are cut into other pieces than their shell, a foundation of eight panels under a gown of four, cannot be laid piece on " +
 			"piece. They still have to fit inside: what is too much round stands up in folds under the shell.",
 		How: "At the level, measure the pieces of each layer across, darts closed, and add them up, each as often as it is cut and twice on a " +
-			"fold. This needs layers that close round the body there. Each layer is compared with the next one over it. What nests state as " +
-			"larger on purpose is allowed. Where a nest compares every inner piece at that level, it is judged piece by piece by " +
+			"fold. This needs layers that close round the body there. Each layer is compared with the next one over it. What insides state as " +
+			"larger on purpose is allowed. Where an inside compares every inner piece at that level, it is judged piece by piece by " +
 			"inner-within-outer, and not here.",
-		Nothing: "No two layers close round the body at the level, or nests judge it piece by piece.",
+		Nothing: "No two layers close round the body at the level, or insides judge it piece by piece.",
 		Fix: "Take in the seams of the inner layer at that level, or let out those of the outer. Where the inner layer is meant to be larger, say " +
-			"so by a nest with a clearance below nothing, such as [-3, -1].",
+			"so by an inside with a clearance below nothing, such as [-3, -1].",
 		Bad: girthBad, Good: girthGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{larger.Limit},
@@ -78,10 +78,10 @@ func notRound(p *rules.Pass, level *model.Level, layer *model.Layer, reason erro
 }
 
 // ownPieces reports whether some piece of an inner layer that reaches the level
-// is not judged there by a nest.
+// is not judged there by an inside.
 func ownPieces(g *model.Garment, inner *model.Layer, level *model.Level) bool {
 	return slices.ContainsFunc(inner.Pieces, func(piece *model.Piece) bool {
-		return piece.Reaches(level) && !slices.ContainsFunc(g.Nests, func(n *model.Nest) bool {
+		return piece.Reaches(level) && !slices.ContainsFunc(g.Insides, func(n *model.Inside) bool {
 			return n.Inner.Has(piece) && n.Outer.Reaches(level)
 		})
 	})
@@ -104,16 +104,16 @@ func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, ou
 	say.Account = moreRound(p, inner, outer, level, more)
 	say.Message = func() string {
 		return fmt.Sprintf("%s measures %s more round at the %s level than %s, which lies over it (%s against %s); no more than %s is allowed. "+
-			"Take %s in or let %s out, or state in a nest how much larger it is meant to be.", inner.Address(), p.Show(more), level.Name,
+			"Take %s in or let %s out, or state in an inside how much larger it is meant to be.", inner.Address(), p.Show(more), level.Name,
 			outer.Address(), p.Show(innerGirth), p.Show(outerGirth), p.Show(meant+p.Limit("larger")), inner.Address(), outer.Address())
 	}
 	p.Within(more, model.Range{Low: math.Inf(-1), High: meant}, "larger", say)
 }
 
-// meantLarger is how much larger round the inner layer is by what its nests say.
+// meantLarger is how much larger round the inner layer is by what its insides say.
 func meantLarger(g *model.Garment, outer, inner *model.Layer, level *model.Level) float64 {
 	sum := 0.0
-	for _, n := range g.Nests {
+	for _, n := range g.Insides {
 		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) && !g.HangFrom(n.Inner, level) {
 			sum += math.Max(0, -n.Allowed(level).Low) * min(n.Outer.Times(), n.Inner.Times())
 		}

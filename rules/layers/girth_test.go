@@ -47,7 +47,7 @@ seam "canvas" { join = [canvas.tube.right, canvas.tube.left] }
 `
 
 func TestGirth(t *testing.T) {
-	const lining = "nest \"tube\" {\n  outer = shell.tube\n  inner = lining.tube\n  clearance = { waist = "
+	const lining = "inside \"tube\" {\n  outer = shell.tube\n  inner = lining.tube\n  clearance = { waist = "
 	for _, c := range []struct {
 		name    string
 		change  []string
@@ -78,7 +78,7 @@ func TestGirth(t *testing.T) {
 	}
 }
 
-// Panels that no nest pairs may still belong to a lining that is meant larger,
+// Panels that no inside pairs may still belong to a lining that is meant larger,
 // as its other pieces say.
 func TestGirthMeantLarger(t *testing.T) {
 	src := change(t, tubes, "seam \"canvas\" { join = [canvas.tube.right, canvas.tube.left] }\n", "",
@@ -99,11 +99,11 @@ func TestGirthMeantLarger(t *testing.T) {
 	result := look(t, Girth, src)
 	requireKeyed(t, map[string]float64{"lining in shell": 40}, result.Findings)
 	require.Equal(t, "lining measures 4 cm more round at the waist level than shell, which lies over it (44 cm against 40 cm); no more than 1 mm "+
-		"is allowed. Take lining in or let shell out, or state in a nest how much larger it is meant to be.", result.Findings[0].Message)
-	nest := func(low string) string {
-		return "nest \"tube\" {\n  outer = shell.tube\n  inner = lining.tube\n  clearance = { waist = [" + low + ", null] }\n}\n"
+		"is allowed. Take lining in or let shell out, or state in an inside how much larger it is meant to be.", result.Findings[0].Message)
+	inside := func(low string) string {
+		return "inside \"tube\" {\n  outer = shell.tube\n  inner = lining.tube\n  clearance = { waist = [" + low + ", null] }\n}\n"
 	}
-	requireKeyed(t, nil, look(t, Girth, src+nest("-2")).Findings)
-	requireKeyed(t, map[string]float64{"lining in shell": 40}, look(t, Girth, src+nest("-1.9")).Findings)
-	requireKeyed(t, nil, look(t, Girth, src+nest("null")).Findings)
+	requireKeyed(t, nil, look(t, Girth, src+inside("-2")).Findings)
+	requireKeyed(t, map[string]float64{"lining in shell": 40}, look(t, Girth, src+inside("-1.9")).Findings)
+	requireKeyed(t, nil, look(t, Girth, src+inside("null")).Findings)
 }

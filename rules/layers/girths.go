@@ -17,7 +17,7 @@ var sharedNear = rules.Limit{
 // toldByWidth reports whether what two layers measure at a level is found at
 // fault already, by inner-within-outer or layer-girth.
 func toldByWidth(p *rules.Pass, outer, inner *model.Layer, l *model.Level) bool {
-	for _, n := range p.Garment.NestsAt(outer, inner, l) {
+	for _, n := range p.Garment.InsidesAt(outer, inner, l) {
 		clearance, err := n.ClearanceAt(l)
 		if err == nil && math.Abs(n.Allowed(l).Beyond(clearance)) > p.LeftTo(PastClearance) {
 			return true
@@ -39,26 +39,26 @@ func toldByEase(p *rules.Pass, layer *model.Layer, l *model.Level) bool {
 	return ok && err == nil && model.Known(l.Body) && math.Abs(ease.Beyond(round-l.Body)) > p.LeftTo(fit.PastEase)
 }
 
-// toldByWidthBetween reports whether the widths of a nest's pieces are found at
+// toldByWidthBetween reports whether the widths of an inside's pieces are found at
 // fault, by inner-within-outer, at a level or between two that reach into the
 // stretch from one height of the outer piece's frame to another.
-func toldByWidthBetween(p *rules.Pass, nest *model.Nest, top, bottom float64) bool {
+func toldByWidthBetween(p *rules.Pass, inside *model.Inside, top, bottom float64) bool {
 	beyond := p.LeftTo(PastClearance)
-	levels := nest.Compared(p.Garment)
+	levels := inside.Compared(p.Garment)
 	for i, l := range levels {
-		y, ok := nest.Outer.LevelY(l)
-		if clearance, err := nest.ClearanceAt(l); ok && err == nil && y >= top && y <= bottom && math.Abs(nest.Allowed(l).Beyond(clearance)) > beyond {
+		y, ok := inside.Outer.LevelY(l)
+		if clearance, err := inside.ClearanceAt(l); ok && err == nil && y >= top && y <= bottom && math.Abs(inside.Allowed(l).Beyond(clearance)) > beyond {
 			return true
 		}
-		if i == 0 || !nest.OneFrame() || !nest.SameHalves() {
+		if i == 0 || !inside.OneFrame() || !inside.SameHalves() {
 			continue
 		}
-		above, okAbove := nest.Outer.LevelY(levels[i-1])
-		low := math.Min(nest.Allowed(levels[i-1]).Low, nest.Allowed(l).Low)
+		above, okAbove := inside.Outer.LevelY(levels[i-1])
+		low := math.Min(inside.Allowed(levels[i-1]).Low, inside.Allowed(l).Low)
 		if !ok || !okAbove || above > bottom || y < top || y-above <= 1 || math.IsInf(low, -1) {
 			continue
 		}
-		if least, err := nest.LeastBetween(above, y); err == nil && low-least.Low > beyond {
+		if least, err := inside.LeastBetween(above, y); err == nil && low-least.Low > beyond {
 			return true
 		}
 	}

@@ -29,7 +29,7 @@ var HemDrop = &rules.Rule{
 			"the edge at their upper end that the layers share. Where there is neither, the heights of the two hems on the draft are compared; " +
 			"a draft without levels may lie any way round, and how far apart they lie is measured the way that the outer edge runs. The least " +
 			"difference counts. Edges belong together by their names, or by where they are drawn. This is asked where both pieces of a " +
-			"nest have an edge finished as hem. A lining that is sewn to its shell's hem is not judged: its pleat may hang lower than its edge.",
+			"inside have an edge finished as hem. A lining that is sewn to its shell's hem is not judged: its pleat may hang lower than its edge.",
 		Nothing: "One of the pieces has no hem, or the hems are sewn together.",
 		Fix: "Shorten the inner piece at the hem, or lengthen the outer one, all along; or say by a seam or a share that the lining is sewn to the " +
 			"hem.",
@@ -40,10 +40,10 @@ var HemDrop = &rules.Rule{
 		Text:   "how far above the outer hem an inner one ends at least",
 		Source: "3/4 inch, Free-hanging lining, doinaalexei.com/316",
 	}},
-	Each: rules.Nests(hemDrop),
+	Each: rules.Insides(hemDrop),
 }
 
-func hemDrop(p *rules.Pass, n *model.Nest) {
+func hemDrop(p *rules.Pass, n *model.Inside) {
 	drops, err := p.Garment.HemDrops(n)
 	if err != nil {
 		p.Cannot(err, rules.Say{})

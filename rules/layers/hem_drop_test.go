@@ -91,7 +91,7 @@ share "waist" {
   outer = shell.back.waist
   inner = lining.back.waist
 }
-nest "back" {
+inside "back" {
   outer = shell.back
   inner = lining.back
 }

@@ -10,7 +10,7 @@ import (
 	"understitch/rules/seams"
 )
 
-// band is a stretch of height that a nest is judged over: from a level to the
+// band is a stretch of height that an inside is judged over: from a level to the
 // next, or from the highest or the lowest level on to where one of the pieces
 // ends. There the clearance of that level is carried on as far as it lets the
 // inner piece be the wider one; room that it asks for is not asked for beyond.
@@ -52,18 +52,18 @@ func (b band) where() string {
 }
 
 // several reports whether pieces are taken together on one of the sides.
-func (n *nesting) several() bool { return len(n.nest.Outer) > 1 || len(n.nest.Inner) > 1 }
+func (n *laying) several() bool { return len(n.inside.Outer) > 1 || len(n.inside.Inner) > 1 }
 
 // bands are those between neighbouring levels, then the ones above the highest
 // and below the lowest, as far as both pieces reach, or where several are taken
 // together as far as all are sewn to each other.
-func (n *nesting) bands() []band {
+func (n *laying) bands() []band {
 	var out []band
 	add := func(upper, lower *model.Level, top, bottom float64) {
 		b := band{upper: upper, lower: lower, top: top, bottom: bottom, low: math.Inf(1)}
 		for i, l := range n.levels {
 			if l == upper || l == lower {
-				b.low, b.short = math.Min(b.low, n.nest.Allowed(l).Low), math.Max(b.short, n.short[i])
+				b.low, b.short = math.Min(b.low, n.inside.Allowed(l).Low), math.Max(b.short, n.short[i])
 			}
 		}
 		if b.beyond() {
@@ -74,8 +74,8 @@ func (n *nesting) bands() []band {
 		}
 	}
 	for i := 1; i < len(n.levels); i++ {
-		top, okTop := n.nest.Outer.LevelY(n.levels[i-1])
-		bottom, okBottom := n.nest.Outer.LevelY(n.levels[i])
+		top, okTop := n.inside.Outer.LevelY(n.levels[i-1])
+		bottom, okBottom := n.inside.Outer.LevelY(n.levels[i])
 		if okTop && okBottom {
 			add(n.levels[i-1], n.levels[i], top, bottom)
 		}
@@ -83,7 +83,7 @@ func (n *nesting) bands() []band {
 	first, last := n.levels[0], n.levels[len(n.levels)-1]
 	if n.several() {
 		for _, l := range []*model.Level{first, last} {
-			y, ok := n.nest.Outer.LevelY(l)
+			y, ok := n.inside.Outer.LevelY(l)
 			if !ok {
 				continue
 			}
@@ -96,9 +96,9 @@ func (n *nesting) bands() []band {
 		}
 		return out
 	}
-	highest, okFirst := n.nest.Outer.LevelY(first)
-	lowest, okLast := n.nest.Outer.LevelY(last)
-	if top, bottom, err := n.nest.CommonHeights(n.Garment); err == nil && okFirst && okLast {
+	highest, okFirst := n.inside.Outer.LevelY(first)
+	lowest, okLast := n.inside.Outer.LevelY(last)
+	if top, bottom, err := n.inside.CommonHeights(n.Garment); err == nil && okFirst && okLast {
 		add(nil, first, top, highest)
 		add(last, nil, lowest, bottom)
 	}
@@ -107,8 +107,8 @@ func (n *nesting) bands() []band {
 
 // lame reports, as a look that is not possible, a dart in the band whose legs
 // differ: what such a dart takes out is not known, and dart-legs tells of it.
-func (n *nesting) lame(b band) bool {
-	for i, pieces := range []model.Group{n.nest.Outer, n.nest.Inner} {
+func (n *laying) lame(b band) bool {
+	for i, pieces := range []model.Group{n.inside.Outer, n.inside.Inner} {
 		for _, p := range pieces {
 			for _, d := range p.Darts {
 				if d.On == nil || !lame(d, n.InForce(seams.UnequalLegs)) {
@@ -118,9 +118,9 @@ func (n *nesting) lame(b band) bool {
 					high, low := min(l.Tip.Y, l.A.Y, l.B.Y), max(l.Tip.Y, l.A.Y, l.B.Y)
 					return low > b.top && high < b.bottom
 				})
-				if i == 1 && !n.nest.OneFrame() || reaches {
+				if i == 1 && !n.inside.OneFrame() || reaches {
 					n.Cannot(fmt.Errorf("the legs of %s differ, so what it takes out %s is not known", d.Address(), b.where()),
-						rules.Say{Key: b.key(), Place: n.nest.AllowedAt(b.at())})
+						rules.Say{Key: b.key(), Place: n.inside.AllowedAt(b.at())})
 					return true
 				}
 			}
@@ -132,22 +132,22 @@ func (n *nesting) lame(b band) bool {
 // between seeks the least clearance in a band, where heights are the same in
 // both pieces; it reports whether that is at fault. Beyond the levels the widths
 // are compared as far as both pieces have sides.
-func (n *nesting) between(b band) bool {
-	if !n.nest.OneFrame() || !n.nest.SameHalves() {
+func (n *laying) between(b band) bool {
+	if !n.inside.OneFrame() || !n.inside.SameHalves() {
 		return false
 	}
 	top, bottom := b.top, b.bottom
 	switch {
 	case b.upper == nil:
-		top = n.nest.SidesEnd(n.Garment, bottom, top)
+		top = n.inside.SidesEnd(n.Garment, bottom, top)
 	case b.lower == nil:
-		bottom = n.nest.SidesEnd(n.Garment, top, bottom)
+		bottom = n.inside.SidesEnd(n.Garment, top, bottom)
 	}
 	if bottom-top <= 1 {
 		return false
 	}
-	say := rules.Say{Key: b.key(), Place: n.nest.AllowedAt(b.at()), Related: n.pieces()}
-	least, err := n.nest.LeastBetween(top, bottom)
+	say := rules.Say{Key: b.key(), Place: n.inside.AllowedAt(b.at()), Related: n.pieces()}
+	least, err := n.inside.LeastBetween(top, bottom)
 	if err != nil {
 		n.Cannot(err, say)
 		return false
@@ -157,59 +157,59 @@ func (n *nesting) between(b band) bool {
 		return true // the levels themselves have told it
 	}
 	meant := model.AnyFrom(b.low)
-	darts := n.blame(&say, func() []model.DartTakes { return n.nest.DartsAtHeight(least.Y) }, least.Low, meant)
+	darts := n.blame(&say, func() []model.DartTakes { return n.inside.DartsAtHeight(least.Y) }, least.Low, meant)
 	say.Message = func() string {
 		place, holds := fmt.Sprintf("%s, %s below the first", b.where(), n.Show(least.Y-b.top)), "from the one to the other"
 		if b.beyond() {
-			y, _ := n.nest.Outer.LevelY(b.at())
+			y, _ := n.inside.Outer.LevelY(b.at())
 			place, holds = n.Show(math.Abs(least.Y-y))+" "+b.where(), "there"
 		}
 		return fmt.Sprintf("%s %s (darts closed%s); %s %s asks for %s. %s%s",
-			n.compared(least.Low), place, n.halves(), holds, n.nest.Address(), n.clearance(meant), darts, n.mend(least.Low-b.low, darts != ""))
+			n.compared(least.Low), place, n.halves(), holds, n.inside.Address(), n.clearance(meant), darts, n.mend(least.Low-b.low, darts != ""))
 	}
-	say.Spot = n.nest.SideAtHeight(least.Y)
-	say.Account = leastAccount(n.Pass, n.nest, least, "the top of that stretch", least.Y-b.top)
+	say.Spot = n.inside.SideAtHeight(least.Y)
+	say.Account = leastAccount(n.Pass, n.inside, least, "the top of that stretch", least.Y-b.top)
 	n.Within(least.Low, meant, "beyond", say)
 	return broken
 }
 
 // lay finds how the inner piece lies on the outer: how far a place at some height
 // may be out by what there is to doubt in it.
-func (n *nesting) lay() (doubt func(y float64) float64, err error) {
-	nest := n.nest
-	if _, err = nest.LaidOn(n.Garment); err != nil {
+func (n *laying) lay() (doubt func(y float64) float64, err error) {
+	inside := n.inside
+	if _, err = inside.LaidOn(n.Garment); err != nil {
 		return nil, err
 	}
-	if !nest.SameHalves() {
-		return nil, fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", nest.Outer.Address(), nest.Inner.Address())
+	if !inside.SameHalves() {
+		return nil, fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", inside.Outer.Address(), inside.Inner.Address())
 	}
 	return n.shareDoubt()
 }
 
 // shareDoubt is what there is to doubt in the share that lays one piece on the
 // other, or why it cannot.
-func (n *nesting) shareDoubt() (doubt func(y float64) float64, err error) {
-	nest := n.nest
-	off, doubt, err := nest.Doubt(n.Garment)
+func (n *laying) shareDoubt() (doubt func(y float64) float64, err error) {
+	inside := n.inside
+	off, doubt, err := inside.Doubt(n.Garment)
 	if err != nil {
 		return nil, err
 	}
-	if nest.Align != nil {
-		for _, s := range slices.Concat(nest.Align.Outer, nest.Align.Inner) {
+	if inside.Align != nil {
+		for _, s := range slices.Concat(inside.Align.Outer, inside.Align.Inner) {
 			if lameDart(s.Edge, n.InForce(seams.UnequalLegs)) {
 				return nil, fmt.Errorf("a dart on %s, by which they are laid together, has legs that differ", s.Edge.Address())
 			}
 		}
 	}
 	if off > n.InForce(Unlike) {
-		return nil, fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", nest.Align.Address(), n.Show(off))
+		return nil, fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", inside.Align.Address(), n.Show(off))
 	}
 	return doubt, nil
 }
 
 // outlines judges, in each band of whose widths nothing was told, how far the
 // inner piece stands out of the outer one it is laid on.
-func (n *nesting) outlines(bands []band) {
+func (n *laying) outlines(bands []band) {
 	doubt, err := n.lay()
 	if err != nil {
 		n.Cannot(err, rules.Say{Key: "outline"})
@@ -217,7 +217,7 @@ func (n *nesting) outlines(bands []band) {
 	}
 	worst := 0.0
 	for _, b := range bands {
-		say := rules.Say{Key: "outline " + b.key(), Place: n.nest.Place, Related: n.pieces()}
+		say := rules.Say{Key: "outline " + b.key(), Place: n.inside.Place, Related: n.pieces()}
 		darts, err := n.dartsIn(b)
 		if err != nil {
 			n.Cannot(err, say)
@@ -226,10 +226,10 @@ func (n *nesting) outlines(bands []band) {
 		meant := math.Max(0, -b.low) + darts + math.Max(doubt(b.top), doubt(b.bottom))
 		var out model.Beyond
 		if b.beyond() {
-			level, _ := n.nest.Outer.LevelY(b.at())
-			out, err = n.nest.OutsideBeyond(n.Garment, b.top, b.bottom, level)
+			level, _ := n.inside.Outer.LevelY(b.at())
+			out, err = n.inside.OutsideBeyond(n.Garment, b.top, b.bottom, level)
 		} else {
-			out.Wider, err = n.nest.OutsideBetween(n.Garment, b.top, b.bottom)
+			out.Wider, err = n.inside.OutsideBetween(n.Garment, b.top, b.bottom)
 		}
 		if err != nil {
 			n.Cannot(err, say)
@@ -243,7 +243,7 @@ func (n *nesting) outlines(bands []band) {
 			worst = math.Max(worst, outside)
 		case out.Longer > past:
 			n.Cannot(fmt.Errorf("%s, %s stands %s out over %s, which no share lays on it: whether it is meant to lie so is not known",
-				b.where(), n.nest.Inner.Address(), n.Show(out.Longer), out.Over.Address()), say)
+				b.where(), n.inside.Inner.Address(), n.Show(out.Longer), out.Over.Address()), say)
 			continue
 		}
 		say.Message = func() string {
@@ -252,26 +252,26 @@ func (n *nesting) outlines(bands []band) {
 				agree = ""
 			}
 			return fmt.Sprintf("%s stands %s out of %s %s%s; no more than %s is meant. Look how one is drawn on the other, and move the edge that stands out.",
-				n.nest.Inner.Address(), n.Show(outside), n.nest.Outer.Address(), b.where(), agree, n.Show(meant))
+				n.inside.Inner.Address(), n.Show(outside), n.inside.Outer.Address(), b.where(), agree, n.Show(meant))
 		}
-		say.Account = outsideAccount(n.nest, b.low, darts, math.Max(doubt(b.top), doubt(b.bottom)), outside)
+		say.Account = outsideAccount(n.inside, b.low, darts, math.Max(doubt(b.top), doubt(b.bottom)), outside)
 		n.Within(outside, model.Range{Low: math.Inf(-1), High: meant}, "beyond", say)
 	}
 }
 
 // dartsIn is what the inner piece's darts take out more than the outer's in a
 // band: by so much it may stand out as it lies on paper.
-func (n *nesting) dartsIn(b band) (float64, error) {
-	y, _ := n.nest.Outer.LevelY(b.at())
-	own, ok := n.nest.Inner.LevelY(b.at())
+func (n *laying) dartsIn(b band) (float64, error) {
+	y, _ := n.inside.Outer.LevelY(b.at())
+	own, ok := n.inside.Inner.LevelY(b.at())
 	if !ok {
-		return 0, fmt.Errorf("%s has no %s level of its own", n.nest.Inner.Address(), b.at().Name)
+		return 0, fmt.Errorf("%s has no %s level of its own", n.inside.Inner.Address(), b.at().Name)
 	}
 	top, bottom, lower := own+b.top-y, own+b.bottom-y, y-own
 	if b.upper != nil && b.lower != nil {
-		if below, ok := n.nest.Inner.LevelY(b.lower); ok && math.Abs(below-bottom) > 1 {
+		if below, ok := n.inside.Inner.LevelY(b.lower); ok && math.Abs(below-bottom) > 1 {
 			bottom, lower = below, model.Unknown() // the levels lie farther apart in one frame than in the other
 		}
 	}
-	return n.nest.DartsBetween(top, bottom, lower)
+	return n.inside.DartsBetween(top, bottom, lower)
 }

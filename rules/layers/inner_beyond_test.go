@@ -22,7 +22,7 @@ layer "shell" {
 layer "lining" {
   side = "inner"
 %s%s}
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -62,7 +62,7 @@ func TestInnerBeyondTheLevels(t *testing.T) {
 	}
 	const (
 		oneLevel = "level \"waist\" { y = 18 }\n"
-		nest     = "inner = lining.front\n"
+		inside   = "inner = lining.front\n"
 	)
 	shared := func(edge string) string {
 		return fmt.Sprintf("share %q {\n  outer = shell.front.%[1]s\n  inner = lining.front.%[1]s\n  match = \"eased\"\n}\n", edge)
@@ -92,9 +92,9 @@ func TestInnerBeyondTheLevels(t *testing.T) {
 		{"out at the side and in at the fold", drawn("side", "line = [[23, -3], [22.5, 0], [20, 18], [22, 24], [22, 30]]", "centre", "line = [[0, 32], [1, 24], [0, 18], [0, -10]]"), nil, "",
 			map[string]float64{"outline below waist": 10 * math.Cos(math.Atan(2.0/12))}, nil},
 		{"a side that a negative clearance lets out", drawn("side", "line = [[23, -3], [22.5, 0], [20, 18], [22, 24], [22, 30]]"),
-			[]string{nest, nest + "  clearance = { waist = [-1.2, null] }\n"}, "", nil, nil},
+			[]string{inside, inside + "  clearance = { waist = [-1.2, null] }\n"}, "", nil, nil},
 		{"room that is asked for at the level alone", drawn("side", "line = [[23, -3], [22.5, 0], [19.8, 18], [22, 30]]"),
-			[]string{nest, nest + "  clearance = { waist = [0.2, null] }\n"}, "", nil, nil},
+			[]string{inside, inside + "  clearance = { waist = [0.2, null] }\n"}, "", nil, nil},
 		{"a shoulder higher than the shell's", drawn("shoulder", "line = [[7, -20], [17, -19]]", "armhole", "curve = [[17, -19], [16, -6], [19, -3], [23, -3]]"), nil, "",
 			map[string]float64{"outline above bust": 10 * math.Cos(math.Atan(2.0/10))}, nil},
 		{"a neck that lies higher", higher, nil, "", nil,

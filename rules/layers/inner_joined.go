@@ -10,27 +10,27 @@ import (
 )
 
 // joined judges, in each band of whose widths nothing was told, how far the inner
-// pieces of a nest stand out of the outer ones, those of either side laid together
+// pieces of an inside stand out of the outer ones, those of either side laid together
 // along their seams. Where the seams do not lie flat, or not flat enough to tell,
 // it says so.
-func (n *nesting) joined(bands []band) {
+func (n *laying) joined(bands []band) {
 	if err := n.layJoined(); err != nil {
 		n.Cannot(err, rules.Say{Key: "outline"})
 		return
 	}
 	worst := 0.0
 	for _, b := range bands {
-		say := rules.Say{Key: "outline " + b.key(), Place: n.nest.Place, Related: n.pieces()}
+		say := rules.Say{Key: "outline " + b.key(), Place: n.inside.Place, Related: n.pieces()}
 		darts, err := n.dartsIn(b)
 		if err != nil {
 			n.Cannot(err, say)
 			continue
 		}
-		y, _ := n.nest.Outer.LevelY(b.at())
+		y, _ := n.inside.Outer.LevelY(b.at())
 		heights := model.Heights{Upper: b.upper, Lower: b.lower, Beyond: math.Max(b.bottom-y, y-b.top)}
 		var far, meant, doubt float64
 		judged, left := false, error(nil)
-		for _, part := range n.nest.OutsideJoined(n.Garment, heights, n.Limit("flat")) {
+		for _, part := range n.inside.OutsideJoined(n.Garment, heights, n.Limit("flat")) {
 			if part.Err == nil && part.Doubt > n.Limit("doubt") {
 				part.Err = fmt.Errorf("%s a place may be %s out when the pieces are laid together along their seams, so there only the widths can be compared",
 					b.where(), n.Show(part.Doubt))
@@ -54,11 +54,11 @@ func (n *nesting) joined(bands []band) {
 		case far > past:
 			worst = math.Max(worst, far)
 		}
-		say.Account = outsideAccount(n.nest, b.low, darts, doubt, far)
+		say.Account = outsideAccount(n.inside, b.low, darts, doubt, far)
 		say.Message = func() string {
 			return fmt.Sprintf("laid together along their seams, %s stand %s out of %s %s, where their widths agree; no more than %s is meant. "+
 				"Look how one layer is drawn on the other, and move the edge that stands out.",
-				n.nest.Inner.Address(), n.Show(far), n.nest.Outer.Address(), b.where(), n.Show(meant))
+				n.inside.Inner.Address(), n.Show(far), n.inside.Outer.Address(), b.where(), n.Show(meant))
 		}
 		n.Within(far, model.Range{Low: math.Inf(-1), High: meant}, "beyond", say)
 	}
@@ -70,8 +70,8 @@ const unsewn = 20
 
 // sewnBeyond is how far above or below a level the pieces can be taken as one, and
 // says so where they reach farther.
-func (n *nesting) sewnBeyond(l *model.Level, above bool) float64 {
-	sewn, cloth := n.nest.SewnBeyond(n.Garment, l, above)
+func (n *laying) sewnBeyond(l *model.Level, above bool) float64 {
+	sewn, cloth := n.inside.SewnBeyond(n.Garment, l, above)
 	if cloth-sewn > unsewn {
 		b, word := band{upper: l}, "below"
 		if above {
@@ -88,7 +88,7 @@ func (n *nesting) sewnBeyond(l *model.Level, above bool) float64 {
 }
 
 // notFlat says that the pieces cannot be laid together in part of a band.
-func (n *nesting) notFlat(b band, err error) {
+func (n *laying) notFlat(b band, err error) {
 	var curved *model.NotFlat
 	if errors.As(err, &curved) {
 		err = fmt.Errorf("%s does not lie flat %s: the lines of its two sides part by %s when the pieces are laid together, so there only the widths can be compared",
@@ -97,10 +97,10 @@ func (n *nesting) notFlat(b band, err error) {
 	n.Cannot(err, rules.Say{Key: "outline " + b.key() + ", laid together"})
 }
 
-// layJoined finds whether a nest of several pieces can be laid at all: what holds
+// layJoined finds whether an inside of several pieces can be laid at all: what holds
 // for two pieces but their being drawn as the same part, which is asked of each.
-func (n *nesting) layJoined() error {
-	_, err := n.nest.Frame(n.Garment)
+func (n *laying) layJoined() error {
+	_, err := n.inside.Frame(n.Garment)
 	if err == nil {
 		_, err = n.shareDoubt()
 	}

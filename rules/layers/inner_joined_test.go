@@ -23,7 +23,7 @@ layer "lining" {
 %s}
 seam "side" { join = [shell.front.side, shell.back.side] }
 %s
-nest "half" {
+inside "half" {
   outer = [shell.front, shell.back]
   inner = %s
 }

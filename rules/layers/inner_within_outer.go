@@ -29,19 +29,19 @@ var InnerWithinOuter = &rules.Rule{
 		Why: "An inner piece that is wider than its shell creases under it, and the creases show. One that is too narrow takes the strain, pulls " +
 			"the shell in and tears first. A lining that is meant to be larger fails in the same way when it is not.",
 		How: "At each level that both pieces reach, measure both across, darts closed, as drawn: halves on the fold as halves. Outer less inner " +
-			"must lie in the nest's clearance. Between two levels the place where they come closest is sought, and the wider of the two levels' " +
+			"must lie in the inside's clearance. Between two levels the place where they come closest is sought, and the wider of the two levels' " +
 			"clearances holds there. Above the highest level and below the lowest the same is done as far as both pieces have sides there, which an " +
 			"armhole or a leg is not. By as much as the clearance at that level lets the inner piece be wider it may be wider beyond; room that it asks for " +
 			"is not asked for there, where layers often run together. Where it is the darts that do not take out alike, they are named. Where both are drawn, " +
 			"the inner piece is also laid on the outer, as drafted on one sheet or along the share " +
-			"that the nest names, over the whole height that both have. It must not stand out by more than is meant and its darts take up. Beyond the levels only what stands out sideways is " +
+			"that the inside names, over the whole height that both have. It must not stand out by more than is meant and its darts take up. Beyond the levels only what stands out sideways is " +
 			"out: over a side, or over a seam of its own name, such as the shoulder. A neck, an armhole or a waist that lies higher is left to shared-edge where the layers share it; " +
 			"else the report says that it is not known whether it is meant. What hangs lower than a finished edge is left to hem-drop, and where only one of the pieces has cloth there is nothing to compare. Several pieces named on a side are laid together along the seams between them, as taped " +
 			"together on the table, from level to level, or in shorter parts where a curved seam does not lie flat in one; seams that lie elsewhere on the two layers make no difference. " +
 			"Where the seams do not lie flat within a limit the report says so, and there only the widths are judged. Where the share's two lines differ, laying " +
 			"them together may turn the piece a little; that is allowed for, the more the further off the place lies.",
 		Fix: "Take the inner piece in or let the outer one out at the place named, and carry it through the seam to the next piece. Where the " +
-			"figure is meant, state it in the nest's clearance.",
+			"figure is meant, state it in the inside's clearance.",
 		Bad: innerWithinOuterBad, Good: innerWithinOuterGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{PastClearance.Limit, {
@@ -51,7 +51,7 @@ var InnerWithinOuter = &rules.Rule{
 		Name: "doubt", Value: 15, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "the outlines of several pieces are not judged where laying them together leaves more than this in doubt",
 	}},
-	Each: rules.Nests(innerWithinOuter),
+	Each: rules.Insides(innerWithinOuter),
 }
 
 // PastClearance is how far past its clearance inner-within-outer finds a piece.
@@ -60,20 +60,20 @@ var PastClearance = rules.LimitOf{Rule: "inner-within-outer", Limit: rules.Limit
 	Text: "how far past the stated clearance a piece may be",
 }}
 
-// nesting is one nest while it is judged.
-type nesting struct {
+// laying is one inside while it is judged.
+type laying struct {
 	*rules.Pass
-	nest   *model.Nest
+	inside *model.Inside
 	levels []*model.Level
 	short  []float64 // how far below what is asked each level's clearance lies
 }
 
-func innerWithinOuter(p *rules.Pass, nest *model.Nest) {
-	n := &nesting{Pass: p, nest: nest, levels: nest.Compared(p.Garment)}
+func innerWithinOuter(p *rules.Pass, inside *model.Inside) {
+	n := &laying{Pass: p, inside: inside, levels: inside.Compared(p.Garment)}
 	asked := n.notReached()
 	if len(n.levels) == 0 {
 		if !asked {
-			p.Cannot(fmt.Errorf("no level is reached by both %s and %s", nest.Outer.Address(), nest.Inner.Address()), rules.Say{})
+			p.Cannot(fmt.Errorf("no level is reached by both %s and %s", inside.Outer.Address(), inside.Inner.Address()), rules.Say{})
 		}
 		return
 	}
@@ -98,14 +98,14 @@ func innerWithinOuter(p *rules.Pass, nest *model.Nest) {
 
 // notReached reports levels at which a clearance is asked for and that one of
 // the pieces does not reach, and those at which the width of one was not measured.
-func (n *nesting) notReached() (any bool) {
-	for _, c := range n.nest.Clearance {
+func (n *laying) notReached() (any bool) {
+	for _, c := range n.inside.Clearance {
 		if slices.Contains(n.levels, c.Level) {
 			continue
 		}
 		any = true
 		err := errors.New("no figure at the " + c.Level.Name + " level")
-		for _, piece := range []model.Group{n.nest.Inner, n.nest.Outer} {
+		for _, piece := range []model.Group{n.inside.Inner, n.inside.Outer} {
 			if _, reason := piece.Width(c.Level); reason != nil {
 				err = reason
 			}
@@ -113,13 +113,13 @@ func (n *nesting) notReached() (any bool) {
 		n.Cannot(err, rules.Say{Key: c.Level.Name, Place: c.Place})
 	}
 	for _, l := range n.Garment.Levels {
-		if slices.Contains(n.levels, l) || n.nest.States(l) || !n.nest.Inner.Reaches(l) && !n.nest.Outer.Reaches(l) {
+		if slices.Contains(n.levels, l) || n.inside.States(l) || !n.inside.Inner.Reaches(l) && !n.inside.Outer.Reaches(l) {
 			continue
 		}
-		for _, piece := range slices.Concat(n.nest.Inner, n.nest.Outer) {
+		for _, piece := range slices.Concat(n.inside.Inner, n.inside.Outer) {
 			if reason := n.Garment.Unmeasured(piece, l); reason != nil && len(piece.Widths) > 0 {
 				any = true
-				n.Cannot(reason, rules.Say{Key: l.Name, Place: n.nest.Place})
+				n.Cannot(reason, rules.Say{Key: l.Name, Place: n.inside.Place})
 				break
 			}
 		}
@@ -128,10 +128,10 @@ func (n *nesting) notReached() (any bool) {
 }
 
 // level judges the clearance at one level, and gives how far it falls short.
-func (n *nesting) level(l *model.Level) float64 {
-	nest, allowed := n.nest, n.nest.Allowed(l)
-	say := rules.Say{Key: l.Name, Place: nest.AllowedAt(l), Account: clearanceAccount(n.Garment, nest, l), Related: n.pieces()}
-	clearance, err := nest.ClearanceAt(l)
+func (n *laying) level(l *model.Level) float64 {
+	inside, allowed := n.inside, n.inside.Allowed(l)
+	say := rules.Say{Key: l.Name, Place: inside.AllowedAt(l), Account: clearanceAccount(n.Garment, inside, l), Related: n.pieces()}
+	clearance, err := inside.ClearanceAt(l)
 	if err != nil {
 		n.Cannot(err, say)
 		return 0
@@ -140,34 +140,34 @@ func (n *nesting) level(l *model.Level) float64 {
 		n.Good(say)
 		return 0
 	}
-	darts := n.blame(&say, func() []model.DartTakes { return nest.DartsAt(l) }, clearance, allowed)
+	darts := n.blame(&say, func() []model.DartTakes { return inside.DartsAt(l) }, clearance, allowed)
 	say.Message = func() string {
-		outer, _ := nest.Outer.Width(l)
-		inner, _ := nest.Inner.Width(l)
-		as, bs := nest.Outer.Times(), nest.Inner.Times() // as ClearanceAt counts them
+		outer, _ := inside.Outer.Width(l)
+		inner, _ := inside.Inner.Width(l)
+		as, bs := inside.Outer.Times(), inside.Inner.Times() // as ClearanceAt counts them
 		outer.Net, inner.Net = outer.Net*as/min(as, bs), inner.Net*bs/min(as, bs)
 		return fmt.Sprintf("%s at the %s level (%s across against %s, darts closed%s); %s asks for %s. %s%s",
 			n.compared(clearance), l.Name, n.Show(inner.Net), n.Show(outer.Net), n.halves(),
-			nest.Address(), n.clearance(allowed), darts, n.mend(allowed.Beyond(clearance), darts != ""))
+			inside.Address(), n.clearance(allowed), darts, n.mend(allowed.Beyond(clearance), darts != ""))
 	}
 	n.Within(clearance, allowed, "beyond", say)
 	return math.Max(0, allowed.Low-clearance)
 }
 
 // compared says which piece is the wider, by how much.
-func (n *nesting) compared(clearance float64) string {
+func (n *laying) compared(clearance float64) string {
 	if n.Show(clearance) == n.Show(0) {
-		return fmt.Sprintf("%s is as wide as %s", n.nest.Inner.Address(), n.nest.Outer.Address())
+		return fmt.Sprintf("%s is as wide as %s", n.inside.Inner.Address(), n.inside.Outer.Address())
 	}
 	word := "narrower"
 	if clearance < 0 {
 		word = "wider"
 	}
-	return fmt.Sprintf("%s is %s %s than %s", n.nest.Inner.Address(), n.Show(math.Abs(clearance)), word, n.nest.Outer.Address())
+	return fmt.Sprintf("%s is %s %s than %s", n.inside.Inner.Address(), n.Show(math.Abs(clearance)), word, n.inside.Outer.Address())
 }
 
 // clearance writes a range of clearance for a cutter.
-func (n *nesting) clearance(r model.Range) string {
+func (n *laying) clearance(r model.Range) string {
 	switch {
 	case math.IsInf(r.High, 1) && r.Low == 0:
 		return "it to be no wider"
@@ -182,7 +182,7 @@ func (n *nesting) clearance(r model.Range) string {
 }
 
 // mend says what to correct, at the darts first where they account for it.
-func (n *nesting) mend(beyond float64, darts bool) string {
+func (n *laying) mend(beyond float64, darts bool) string {
 	text := "take the inner piece in, or let the outer one out"
 	if beyond > 0 {
 		text = "let the inner piece out, or take the outer one in"
@@ -194,16 +194,16 @@ func (n *nesting) mend(beyond float64, darts bool) string {
 }
 
 // halves tells a reader of widths that they are those of halves.
-func (n *nesting) halves() string {
-	if n.nest.Outer.OnFold() && n.nest.Inner.OnFold() {
+func (n *laying) halves() string {
+	if n.inside.Outer.OnFold() && n.inside.Inner.OnFold() {
 		return ", from the fold"
 	}
 	return ""
 }
 
-func (n *nesting) pieces() []rules.Related {
+func (n *laying) pieces() []rules.Related {
 	return []rules.Related{
-		{Message: "the outer piece, " + n.nest.Outer.Address(), Place: n.nest.Outer.Where()},
-		{Message: "the inner piece, " + n.nest.Inner.Address(), Place: n.nest.Inner.Where()},
+		{Message: "the outer piece, " + n.inside.Outer.Address(), Place: n.inside.Outer.Where()},
+		{Message: "the inner piece, " + n.inside.Inner.Address(), Place: n.inside.Inner.Where()},
 	}
 }

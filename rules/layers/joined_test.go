@@ -50,7 +50,7 @@ layer "lining" {
 }
 seam "side" { join = [shell.front.side, shell.back.side] }
 seam "lining-side" { join = [lining.front.side, lining.back.side] }
-nest "half" { # want inner-within-outer
+inside "half" { # fault inner-within-outer
   outer = [shell.front, shell.back]
   inner = [lining.front, lining.back]
 }
@@ -64,10 +64,10 @@ func TestPiecesTakenTogether(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			want := ""
 			if c.want != "" {
-				want = "# want inner-within-outer" + c.want
+				want = "# fault inner-within-outer" + c.want
 			}
 			src := fmt.Sprintf(shifted, c.waist, c.waist)
-			src = strings.Replace(src, "# want inner-within-outer", want, 1)
+			src = strings.Replace(src, "# fault inner-within-outer", want, 1)
 			ruletest.Spec(t, InnerWithinOuter, src)
 		})
 	}

@@ -62,11 +62,11 @@ seam "side"        { join = [shell.front.side, shell.back.side] }
 seam "lining-side" { join = [lining.front.side, lining.back.side] }
 `
 
-const fronts = `nest "front" {
+const fronts = `inside "front" {
   outer = shell.front
   inner = lining.front
 }
-nest "back" {
+inside "back" {
   outer = shell.back
   inner = lining.back
 }

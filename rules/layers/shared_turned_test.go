@@ -40,7 +40,7 @@ share "top" {
 `
 
 const oneInOther = `
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -66,10 +66,10 @@ func TestSharedEdgeTurnedEndForEnd(t *testing.T) {
 	renamed := otherNames.Replace(noFold)
 	for _, c := range []struct{ name, src string }{
 		{"on the fold", turnedTop},
-		{"on the fold, in a nest", turnedTop + oneInOther},
+		{"on the fold, in an inside", turnedTop + oneInOther},
 		{"edges of one name", noFold},
 		{"a neighbour that is shared too", renamed + "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.under]\n  match = \"eased\"\n}\n"},
-		{"as the nest lays them", renamed + oneInOther},
+		{"as the inside lays them", renamed + oneInOther},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			result := look(t, SharedEdge, c.src)

@@ -27,7 +27,7 @@ func TestStretch(t *testing.T) {
 		{"a body that is not known", []string{"body { waist_girth = 70 }", ""}, "", nil, "", 0},
 		{"a lining that is open", []string{`seam "lining-back"  { join = [lining.back.centre, lining.back.centre] }`, ""}, "", nil, "", 1},
 		{"bones that press the body in", nil, "bone \"side\" {\n along = lining.front.side\n length = 28\n}\n", nil, "", 1},
-		{"a nest that finds it too narrow", nil, "nest \"front\" {\n outer = shell.front\n inner = lining.front\n clearance = { waist = [0, 0.1] }\n}\n", nil, "", 0},
+		{"an inside that finds it too narrow", nil, "inside \"front\" {\n outer = shell.front\n inner = lining.front\n clearance = { waist = [0, 0.1] }\n}\n", nil, "", 0},
 		{"an ease that it keeps", []string{eased, eased + "\n  ease = { waist = [-7, 0] }"}, "", map[string]float64{"reach": 678.4}, "", 1},
 		{"an ease that it breaks: body-ease's", []string{eased, eased + "\n  ease = { waist = [-5, 0] }"}, "", nil, "", 1},
 	} {

@@ -26,9 +26,9 @@ var Suppression = &rules.Rule{
 		Why: "Layers seldom carry their shaping in the same places. When a dart is pinned deeper at a fitting, or a seam taken in, the other layer " +
 			"has to answer it by its own darts and seams. Where it does not, each layer still fits by itself, and the two pull on each other " +
 			"where they should lie together.",
-		How: "At each level that both layers close round, or where nests lay every piece of the one in the other, take the inner girth off the " +
+		How: "At each level that both layers close round, or where insides lay every piece of the one in the other, take the inner girth off the " +
 			"outer: that is the room between them. How much the room changes from one level to the next is the figure. A level along which the " +
-			"layers share an edge is left out: there they have one girth, and part below it as they may. What the clearances of the nests, or the " +
+			"layers share an edge is left out: there they have one girth, and part below it as they may. What the clearances of the insides, or the " +
 			"eases of both layers, state differently at the two levels is allowed. Where darts of pieces that lie in each other account for it, " +
 			"they are named. A level at which the room leaps and falls back again is " +
 			"reported once. Where another rule finds one of the levels at fault already, nothing is said there.",
@@ -155,10 +155,10 @@ func unlikeBetween(p *rules.Pass, say *rules.Say, outer, inner *model.Layer, upp
 	return fmt.Sprintf("The darts differ at the %s level: %s", at.Name, nameDarts(p, say, darts))
 }
 
-// unlikeAt are the darts of two layers' nests that differ at a level, and how much
+// unlikeAt are the darts of two layers' insides that differ at a level, and how much
 // more the outer ones take out round.
 func unlikeAt(p *rules.Pass, outer, inner *model.Layer, l *model.Level) (more float64, out []unlike) {
-	for _, n := range p.Garment.NestsAt(outer, inner, l) {
+	for _, n := range p.Garment.InsidesAt(outer, inner, l) {
 		takes := n.DartsAt(l)
 		for _, t := range takes {
 			more += t.Round()

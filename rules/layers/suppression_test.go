@@ -7,10 +7,10 @@ import (
 )
 
 func TestSuppression(t *testing.T) {
-	nest := func(clearance string) string {
+	inside := func(clearance string) string {
 		out := ""
 		for _, piece := range []string{"front", "back"} {
-			out += "nest \"" + piece + "\" {\n outer = shell." + piece + "\n inner = lining." + piece + "\n clearance = " + clearance + "\n}\n"
+			out += "inside \"" + piece + "\" {\n outer = shell." + piece + "\n inner = lining." + piece + "\n clearance = " + clearance + "\n}\n"
 		}
 		return out
 	}
@@ -28,18 +28,18 @@ func TestSuppression(t *testing.T) {
 		{"a dart let out on the shell alone", nil, "", map[string]float64{"bust to waist": 28}},
 		{"by less: a note", []string{"intake = 0.8", "intake = 1.2"}, "", map[string]float64{"bust to waist": 20}},
 		{"answered in the lining's seams", []string{"[18, 18]", "[18.7, 18]", "[18, 18]", "[18.7, 18]"}, "", nil},
-		{"clearances that say so", nil, nest("{ bust = [0, 0.5], waist = [1, 1.5] }"), nil},
-		{"clearances that ask for nothing at one level", nil, nest("{ bust = [0, 0.5], waist = [0, null] }"), nil},
-		{"clearances that allow a part of it", nil, nest("{ bust = [0.4, 0.6], waist = [1, 1.2] }"), nil},
-		{"clearances alike at both levels", nil, nest("{ bust = [0.5, 0.6], waist = [0.5, 1.2] }"), nil},
-		{"a clearance at one level alone says nothing of a change", nil, nest("{ bust = [0, 2] }"), map[string]float64{"bust to waist": 28}},
-		{"the nest finds the waist already", nil, nest("{ waist = [0, 1] }"), nil},
+		{"clearances that say so", nil, inside("{ bust = [0, 0.5], waist = [1, 1.5] }"), nil},
+		{"clearances that ask for nothing at one level", nil, inside("{ bust = [0, 0.5], waist = [0, null] }"), nil},
+		{"clearances that allow a part of it", nil, inside("{ bust = [0.4, 0.6], waist = [1, 1.2] }"), nil},
+		{"clearances alike at both levels", nil, inside("{ bust = [0.5, 0.6], waist = [0.5, 1.2] }"), nil},
+		{"a clearance at one level alone says nothing of a change", nil, inside("{ bust = [0, 2] }"), map[string]float64{"bust to waist": 28}},
+		{"the inside finds the waist already", nil, inside("{ waist = [0, 1] }"), nil},
 		{"eases of both layers that say so", stated, "", nil},
 		{"the ease finds the waist already", append(stated, "waist = [6, 8]", "waist = [4, 5]"), "", nil},
 		{"the inner larger at the waist: layer-girth's", []string{"[18, 18]", "[20, 18]", "[18, 18]", "[20, 18]"}, "", nil},
 		{"a lining that is open", open, "", nil},
-		{"a lining that is open, laid piece on piece", open, nest("{ bust = [0, null] }"), map[string]float64{"bust to waist": 28}},
-		{"laid piece on piece, as is stated", open, nest("{ bust = [0, 0.5], waist = [1, 1.5] }"), nil},
+		{"a lining that is open, laid piece on piece", open, inside("{ bust = [0, null] }"), map[string]float64{"bust to waist": 28}},
+		{"laid piece on piece, as is stated", open, inside("{ bust = [0, 0.5], waist = [1, 1.5] }"), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			result := look(t, Suppression, change(t, suppressionBad, c.change...)+c.more)

@@ -26,7 +26,7 @@ var TurnOfCloth = &rules.Rule{
 			"both layers drags outside and folds inside, though every piece agrees on the table.",
 		How: "Add the thickness of both cloths and take half: by so much the one layer lies outside the other, from the middle of the cloth to the " +
 			"middle. Round the body that takes 6.3 times as much (twice 3.14). By so much the outer girth must be larger, at each level that both " +
-			"layers close round. This is asked of cloths that give little, whose thickness and stretch are both stated. Where a nest lets the " +
+			"layers close round. This is asked of cloths that give little, whose thickness and stretch are both stated. Where an inside lets the " +
 			"inner layer be larger, where the layers share an edge along the level, and where another rule finds the girths at fault, nothing is " +
 			"said.",
 		Nothing: "No two layers of stiff cloth, whose thickness is stated, close round the body at the level; or they share an edge along it; or the inner one is meant to be larger, or found to be.",

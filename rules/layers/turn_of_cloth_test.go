@@ -18,10 +18,10 @@ func TestTurn(t *testing.T) {
 
 func TestTurnOfCloth(t *testing.T) {
 	seam := `seam "lining-side" { join = [lining.front.side, lining.back.side] }`
-	nest := func(low string) string {
+	inside := func(low string) string {
 		out := ""
 		for _, piece := range []string{"front", "back"} {
-			out += "nest \"" + piece + "\" {\n outer = shell." + piece + "\n inner = lining." + piece + "\n clearance = { chest = [" + low + ", null] }\n}\n"
+			out += "inside \"" + piece + "\" {\n outer = shell." + piece + "\n inner = lining." + piece + "\n clearance = { chest = [" + low + ", null] }\n}\n"
 		}
 		return out
 	}
@@ -44,9 +44,9 @@ func TestTurnOfCloth(t *testing.T) {
 		{"a stretch that nobody stated", []string{"stretch   = { across = 2, along = 2 }\n", ""}, "", nil, 0},
 		{"no cloth named", []string{"fabric = fabric.quilting\n", ""}, "", nil, 0},
 		{"an open lining", []string{seam, ""}, "", nil, 0},
-		{"a nest that lets it be larger", nil, nest("-0.5"), nil, 0},
-		{"a nest that asks for no more", nil, nest("0"), map[string]float64{found: 12}, 0},
-		{"a nest that finds the chest itself", nil, nest("0.3"), nil, 0},
+		{"an inside that lets it be larger", nil, inside("-0.5"), nil, 0},
+		{"an inside that asks for no more", nil, inside("0"), map[string]float64{found: 12}, 0},
+		{"an inside that finds the chest itself", nil, inside("0.3"), nil, 0},
 		{"the lining larger: layer-girth's", []string{"[26, 0]", "[26.8, 0]", "[26, 0]", "[26.8, 0]"}, "", nil, 0},
 		{"a shared edge along the level", []string{"chest\" { y = 0", "chest\" { y = -3"}, share, nil, 0},
 		{"a shared edge above it", nil, share, map[string]float64{found: 12}, 0},

@@ -17,13 +17,13 @@ func TestSpacing(t *testing.T) {
 		passed     int
 	}{
 		{"in the middle", notch("a", "at = 20"), 2},
-		{"close to the start", notch("a", "at = 1 # want notch-spacing warning 10mm"), 1},
-		{"at the very corner", notch("a", "at = 40 # want notch-spacing warning 0mm"), 1},
+		{"close to the start", notch("a", "at = 1 # fault notch-spacing warning 10mm"), 1},
+		{"at the very corner", notch("a", "at = 40 # fault notch-spacing warning 0mm"), 1},
 		{"just clear", notch("a", "at = 1.27"), 2},
-		{"two close together", notch("a", "at = 20") + notch("b", "at = 21 # want notch-spacing warning 10mm"), 4},
+		{"two close together", notch("a", "at = 20") + notch("b", "at = 21 # fault notch-spacing warning 10mm"), 4},
 		{"a double one is one", notch("a", "at = 20\n    kind = \"double\""), 2},
-		{"beside a dart", dart + notch("a", "at = 16.5 # want notch-spacing warning 5mm"), 2},
-		{"in a dart's mouth", dart + notch("a", "at = 18.5 # want notch-spacing warning 0mm"), 2},
+		{"beside a dart", dart + notch("a", "at = 16.5 # fault notch-spacing warning 5mm"), 2},
+		{"in a dart's mouth", dart + notch("a", "at = 18.5 # fault notch-spacing warning 0mm"), 2},
 		{"at a dart's leg", dart + notch("a", "at = 17.05"), 2},
 		{"off the end, which notch-on-line reports", notch("a", "at = 41"), 0},
 		{"on no place, which notch-on-line reports", notch("a", "level = nowhere"), 0},
@@ -60,7 +60,7 @@ func TestSpacing(t *testing.T) {
 		})
 	}
 	t.Run("known by tape alone", func(t *testing.T) {
-		r := ruletest.Spec(t, &notches.Spacing, shell(paper("front", "40", "20", "20.4 # want notch-spacing warning 4mm"), ""))
+		r := ruletest.Spec(t, &notches.Spacing, shell(paper("front", "40", "20", "20.4 # fault notch-spacing warning 4mm"), ""))
 		require.Empty(t, r.Result.NotPossible)
 	})
 }
@@ -104,7 +104,7 @@ func TestUnique(t *testing.T) {
 			first, joinFirst := seam("first", "shell", "40", "single", "10", "20")
 			second, joinSecond := seam("second", c.layer, c.length, c.kind, c.at...)
 			if c.wanted {
-				joinSecond += " # want notch-unique note"
+				joinSecond += " # fault notch-unique note"
 			}
 			src := shell(first, "")
 			if c.layer == "shell" {

@@ -39,17 +39,17 @@ func TestMatch(t *testing.T) {
 		{"alike", paper("front", "40", "18", "30") + paper("back", "40", "18", "30"), sideSeam, 4},
 		{"no notches, nothing to judge", paper("front", "40") + paper("back", "40"), sideSeam, 0},
 		{"a pencil's breadth off", paper("front", "40", "18") + paper("back", "40", "18.1"), sideSeam, 2},
-		{"past the first limit", paper("front", "40", "18") + paper("back", "40", "18.2 # want notch-match warning 2mm"), sideSeam, 1},
-		{"past the second, nearer to the start", paper("front", "40", "18") + paper("back", "40", "17 # want notch-match error -10mm"), sideSeam, 1},
+		{"past the first limit", paper("front", "40", "18") + paper("back", "40", "18.2 # fault notch-match warning 2mm"), sideSeam, 1},
+		{"past the second, nearer to the start", paper("front", "40", "18") + paper("back", "40", "17 # fault notch-match error -10mm"), sideSeam, 1},
 		{"ease comes in below the notch", paper("front", "42", "18") + paper("back", "40", "18"), sideSeam, 2},
 		{"ease comes in above the notch", paper("front", "42", "20") + paper("back", "40", "18"), sideSeam, 2},
-		{"off by more than the ease", paper("front", "42", "20") + paper("back", "40", "17.6 # want notch-match error -4mm"), sideSeam, 1},
-		{"off against the ease", paper("front", "42", "18") + paper("back", "40", "18.4 # want notch-match error 4mm"), sideSeam, 1},
+		{"off by more than the ease", paper("front", "42", "20") + paper("back", "40", "17.6 # fault notch-match error -4mm"), sideSeam, 1},
+		{"off against the ease", paper("front", "42", "18") + paper("back", "40", "18.4 # fault notch-match error 4mm"), sideSeam, 1},
 		{"a notch at the very end needs no partner", paper("front", "40", "18", "40") + paper("back", "40", "18"), sideSeam, 2},
 		{"one that lies beyond its edge is not missed", paper("front", "40", "18", "30") + paper("back", "40", "18", "41"), sideSeam, 2},
 		{"one beyond its edge excuses one notch only",
 			`piece "front" {
-  edge "side" { length = 40 } # want notch-match error
+  edge "side" { length = 40 } # fault notch-match error
   notch "vent" {
     on = side
     at = 41
@@ -87,15 +87,15 @@ func notch(name, rest string) string {
 func TestMatchOnDrawnEdges(t *testing.T) {
 	for _, c := range []struct{ name, front, back, title, edit string }{
 		{
-			"against the drawing, measured from the other end", notch("waist", "at = 18"), notch("waist", "at = 21 # want notch-match error 10mm"),
+			"against the drawing, measured from the other end", notch("waist", "at = 18"), notch("waist", "at = 21 # fault notch-match error 10mm"),
 			"move shell.back.notch.waist to 22 cm along shell.back.side", "22",
 		},
 		{
-			"the one that follows the level is right", notch("waist", "at = 18 # want notch-match error -20mm"), notch("waist", "level = waist"),
+			"the one that follows the level is right", notch("waist", "at = 18 # fault notch-match error -20mm"), notch("waist", "level = waist"),
 			"move shell.front.notch.waist to 20 cm along shell.front.side", "20",
 		},
 		{
-			"one by point gets a point", notch("waist", "at = 18"), notch("waist", "point = [40, 17] # want notch-match error -10mm"),
+			"one by point gets a point", notch("waist", "at = 18"), notch("waist", "point = [40, 17] # fault notch-match error -10mm"),
 			"move shell.back.notch.waist to 22 cm along shell.back.side", "[40, 18]",
 		},
 	} {
@@ -116,7 +116,7 @@ func TestMatchOnDrawnEdges(t *testing.T) {
 func mendedIsSilent(t *testing.T, r *inspect.Report) {
 	t.Helper()
 	src := ruletest.Mended(string(r.Source), r.Result.Findings[0].Mend)
-	before, after, _ := strings.Cut(src, "# want")
+	before, after, _ := strings.Cut(src, "# fault")
 	_, after, _ = strings.Cut(after, "\n")
 	again := ruletest.Spec(t, r.Result.Findings[0].Rule, before+"\n"+after)
 	require.Empty(t, again.Result.Findings)
@@ -132,7 +132,7 @@ func TestMatchMissing(t *testing.T) {
   }
 }
 piece "back" {
-  edge "side" { line = [[40, 40], [40, 0]] } # want notch-match error
+  edge "side" { line = [[40, 40], [40, 0]] } # fault notch-match error
   edge "rest" { line = [[40, 0], [60, 0], [60, 40], [40, 40]] }
 }
 `, sideSeam))
@@ -143,7 +143,7 @@ piece "back" {
 func TestMatchMeetsTheShoulderSeam(t *testing.T) {
 	for _, c := range []struct{ name, at string }{
 		{"on the join", "21"},
-		{"beside the join", "21.4 # want notch-match error 4mm"},
+		{"beside the join", "21.4 # fault notch-match error 4mm"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := ruletest.Spec(t, &notches.Match, shell(`piece "front" {

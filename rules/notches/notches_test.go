@@ -21,10 +21,10 @@ func TestOnLine(t *testing.T) {
 	for _, c := range []struct{ name, notch, edit string }{
 		{"on it", notch("a", "point = [20, 18]"), ""},
 		{"within a pencil line", notch("a", "point = [20.04, 18]"), ""},
-		{"off it", notch("a", "point = [20.3, 18.1] # want notch-on-line error 3.0mm"), "[20, 18.1]"},
-		{"past the end", notch("a", "at = 40.5 # want notch-on-line error 5mm"), "38.7"},
-		{"beside a corner", notch("a", "point = [20.3, 0.4] # want notch-on-line error 3.0mm"), "[20, 1.3]"},
-		{"beside another notch", notch("b", "at = 30") + notch("a", "point = [20.3, 30.2] # want notch-on-line error 3.0mm"), "[20, 31.3]"},
+		{"off it", notch("a", "point = [20.3, 18.1] # fault notch-on-line error 3.0mm"), "[20, 18.1]"},
+		{"past the end", notch("a", "at = 40.5 # fault notch-on-line error 5mm"), "38.7"},
+		{"beside a corner", notch("a", "point = [20.3, 0.4] # fault notch-on-line error 3.0mm"), "[20, 1.3]"},
+		{"beside another notch", notch("b", "at = 30") + notch("a", "point = [20.3, 30.2] # fault notch-on-line error 3.0mm"), "[20, 31.3]"},
 		{"at the end", notch("a", "at = 40"), ""},
 		{"at the start", notch("a", "at = 0"), ""},
 		{"on a level", notch("a", "level = waist"), ""},
@@ -37,7 +37,7 @@ func TestOnLine(t *testing.T) {
 				return
 			}
 			mended := ruletest.Mended(string(r.Source), r.Result.Findings[0].Mend)
-			require.Empty(t, ruletest.Spec(t, &notches.Spacing, strings.ReplaceAll(mended, "# want notch-on-line", "#")).Result.Findings)
+			require.Empty(t, ruletest.Spec(t, &notches.Spacing, strings.ReplaceAll(mended, "# fault notch-on-line", "#")).Result.Findings)
 			require.Equal(t, c.edit, r.Result.Findings[0].Mend.Edits[0].Text)
 			mendedIsSilent(t, r)
 		})
@@ -45,7 +45,7 @@ func TestOnLine(t *testing.T) {
 	t.Run("a level that its edge does not reach", func(t *testing.T) {
 		r := ruletest.Spec(t, &notches.OnLine, shell(drawn(`  notch "a" {
     on    = hem
-    level = waist # want notch-on-line error
+    level = waist # fault notch-on-line error
   }
 `, ""), ""))
 		require.Equal(t, "shell.front.notch.a lies nowhere: the waist level does not cross shell.front.hem. Give it a place along the edge, or put it on the edge that the level crosses.",
@@ -64,7 +64,7 @@ func TestOnLine(t *testing.T) {
 		})
 	}
 	t.Run("past the end of a paper edge", func(t *testing.T) {
-		ruletest.Spec(t, &notches.OnLine, shell(paper("front", "40", "41 # want notch-on-line error 10mm"), ""))
+		ruletest.Spec(t, &notches.OnLine, shell(paper("front", "40", "41 # fault notch-on-line error 10mm"), ""))
 	})
 }
 
@@ -74,10 +74,10 @@ func TestDepth(t *testing.T) {
 		passed                       int
 	}{
 		{"half the allowance", "allowance = 1", "depth = mm(5)", "", 1},
-		{"more than half", "allowance = 1", "depth = mm(7)", " # want notch-depth warning 0.7", 0},
-		{"all of it", "allowance = 0.4", "depth = mm(4)", " # want notch-depth error 1", 0},
-		{"more than all of it", "allowance = 0.4", "depth = mm(6)", " # want notch-depth error 1.5", 0},
-		{"no allowance to cut it in", "allowance = 0", "depth = mm(3)", " # want notch-depth error", 0},
+		{"more than half", "allowance = 1", "depth = mm(7)", " # fault notch-depth warning 0.7", 0},
+		{"all of it", "allowance = 0.4", "depth = mm(4)", " # fault notch-depth error 1", 0},
+		{"more than all of it", "allowance = 0.4", "depth = mm(6)", " # fault notch-depth error 1.5", 0},
+		{"no allowance to cut it in", "allowance = 0", "depth = mm(3)", " # fault notch-depth error", 0},
 		{"marked, not cut", "allowance = 0", "depth = 0", "", 1},
 		{"no depth stated", "allowance = 1", "", "", 0},
 	} {

@@ -49,7 +49,7 @@ func withoutLevels(g *model.Garment) {
 	for _, l := range g.Layers {
 		l.Ease = nil
 	}
-	for _, n := range g.Nests {
+	for _, n := range g.Insides {
 		n.Clearance = nil
 	}
 	for _, p := range g.Pieces() {

@@ -1,12 +1,12 @@
 // Package ruletest runs a rule over specs whose comments state what must be
 // found, on the line where it must be found, with the figure:
 //
-//	join = [shell.front.side, shell.back.side]  # want seam-walk error 4.1mm
+//	join = [shell.front.side, shell.back.side]  # fault seam-walk error 4.1mm
 //
-// A want names the rule, the severity and, where the finding has a figure, the
+// A fault comment names the rule, the severity and, where the finding has a figure, the
 // measured value in mm, deg, % or ratio (written without a unit), to the digits
-// given. Several wants may stand on one line, after one another. A spec without
-// wants must stay silent.
+// given. Several faults may stand on one line, after one another. A spec without
+// faults must stay silent.
 //
 // It also drafts garments elsewhere on the paper, mirrored, on their head or turned,
 // and asks that the rules say the same of them there (SameInEveryFrame).
@@ -32,24 +32,24 @@ import (
 )
 
 // Rule checks a rule's own bad and good examples with that rule alone. The bad
-// one must state at least one want.
+// one must state at least one fault.
 func Rule(t *testing.T, rule *rules.Rule) {
 	t.Helper()
 	engine, err := rules.New([]*rules.Rule{rule})
 	require.NoError(t, err)
 	t.Run(rule.Name+"/bad", func(t *testing.T) {
-		require.NotEmpty(t, Wants(rule.Doc.Bad), "the bad example states no want")
+		require.NotEmpty(t, Faults(rule.Doc.Bad), "the bad example states no fault")
 		CheckIn(t, engine, folder(t, rule), "bad.garment.hcl", rule.Doc.Bad)
 	})
 	t.Run(rule.Name+"/good", func(t *testing.T) {
-		require.Empty(t, Wants(rule.Doc.Good), "the good example states a want")
+		require.Empty(t, Faults(rule.Doc.Good), "the good example states a fault")
 		report := CheckIn(t, engine, folder(t, rule), "good.garment.hcl", rule.Doc.Good)
 		require.Empty(t, report.Result.NotPossible, "the good example is not checked in full")
 		require.Positive(t, report.Result.Passed, "the rule looked at nothing in the good example")
 	})
 }
 
-// Spec checks a spec given as text with one rule against the wants in it.
+// Spec checks a spec given as text with one rule against the faults in it.
 func Spec(t *testing.T, rule *rules.Rule, src string) *inspect.Report {
 	t.Helper()
 	engine, err := rules.New([]*rules.Rule{rule})
@@ -73,7 +73,7 @@ func folder(t *testing.T, rule *rules.Rule) string {
 }
 
 // Check inspects a spec that no house file holds for and compares its findings
-// with the wants in it.
+// with the faults in it.
 func Check(t *testing.T, engine *rules.Engine, name, src string) *inspect.Report {
 	t.Helper()
 	return CheckIn(t, engine, noHouse, name, src)
@@ -106,23 +106,23 @@ func inspected(t *testing.T, engine *rules.Engine, dir, name, src string) *inspe
 	return in.Source(t.Context(), filepath.Join(dir, name), []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})
 }
 
-// Compare holds a report against the wants in its spec.
+// Compare holds a report against the faults in its spec.
 func Compare(t *testing.T, report *inspect.Report, src string) {
 	t.Helper()
 	require.Empty(t, report.Diagnostics, "the spec cannot be read")
-	wants := Wants(src)
-	var faults []string
+	faults := Faults(src)
+	var differences []string
 	for _, f := range report.Result.Findings {
-		if i := match(f, wants); i >= 0 {
-			wants = append(wants[:i], wants[i+1:]...)
+		if i := match(f, faults); i >= 0 {
+			faults = append(faults[:i], faults[i+1:]...)
 			continue
 		}
-		faults = append(faults, fmt.Sprintf("line %d: found but not wanted: %s %s %s (%s): %s", f.Place.Start.Line, f.Rule.Name, f.Severity, figure(f), f.Subject, f.Message))
+		differences = append(differences, fmt.Sprintf("line %d: found but not wanted: %s %s %s (%s): %s", f.Place.Start.Line, f.Rule.Name, f.Severity, figure(f), f.Subject, f.Message))
 	}
-	for _, w := range wants {
-		faults = append(faults, fmt.Sprintf("line %d: wanted but not found: %s %s %s", w.Line, w.Rule, w.Severity, w.Figure))
+	for _, w := range faults {
+		differences = append(differences, fmt.Sprintf("line %d: wanted but not found: %s %s %s", w.Line, w.Rule, w.Severity, w.Figure))
 	}
-	require.Empty(t, faults, strings.Join(faults, "\n"))
+	require.Empty(t, differences, strings.Join(differences, "\n"))
 }
 
 // Mended is a spec with a correction made in it, byte for byte.
@@ -135,32 +135,32 @@ func Mended(src string, m *rules.Mend) string {
 	return src
 }
 
-// Want is one expectation.
-type Want struct {
+// Fault is one expectation.
+type Fault struct {
 	Line           int
 	Rule, Severity string
 	Figure         string // "4.1mm", "12deg", "1.5%", "0.85"; "" when none is stated
 }
 
-var wantForm = regexp.MustCompile(`want ([a-z-]+) (error|warning|note)(?: (-?[0-9.]+(?:mm|deg|%)?)(?:\s|$))?`)
+var faultForm = regexp.MustCompile(`fault ([a-z-]+) (error|warning|note)(?: (-?[0-9.]+(?:mm|deg|%)?)(?:\s|$))?`)
 
-// Wants reads the expectations in a spec's comments.
-func Wants(src string) []Want {
-	var out []Want
+// Faults reads the expectations in a spec's comments.
+func Faults(src string) []Fault {
+	var out []Fault
 	for i, line := range strings.Split(src, "\n") {
 		_, comment, ok := strings.Cut(line, "#")
 		if !ok {
 			continue
 		}
-		for _, m := range wantForm.FindAllStringSubmatch(comment, -1) {
-			out = append(out, Want{i + 1, m[1], m[2], m[3]})
+		for _, m := range faultForm.FindAllStringSubmatch(comment, -1) {
+			out = append(out, Fault{i + 1, m[1], m[2], m[3]})
 		}
 	}
 	return out
 }
 
-func match(f rules.Finding, wants []Want) int {
-	for i, w := range wants {
+func match(f rules.Finding, faults []Fault) int {
+	for i, w := range faults {
 		if w.Line == f.Place.Start.Line && w.Rule == f.Rule.Name && w.Severity == f.Severity.String() && agrees(w.Figure, f) {
 			return i
 		}
@@ -168,7 +168,7 @@ func match(f rules.Finding, wants []Want) int {
 	return -1
 }
 
-// agrees compares to the digits that the want gives.
+// agrees compares to the digits that the comment gives.
 func agrees(figure string, f rules.Finding) bool {
 	if figure == "" {
 		return !f.Numeric

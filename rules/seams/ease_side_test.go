@@ -18,10 +18,10 @@ func TestEaseSide(t *testing.T) {
 		{"eased in", "12.8", "12", "[0.5, 1]", "", 1},
 		{"equal, where ease may be none", "12", "12", "[0, 1]", "", 1},
 		{"shorter by a pencil line", "11.96", "12", "[0, 1]", "", 1},
-		{"shorter", "11.9", "12", "[0, 1]", " # want ease-side error 1mm", 0},
+		{"shorter", "11.9", "12", "[0, 1]", " # fault ease-side error 1mm", 0},
 		{"the second side is to be eased, and is", "12", "12.8", "[-1, 0]", "", 1},
-		{"the second side is to be eased, and is shorter", "12.1", "12", "[-1, 0]", " # want ease-side error 1mm", 0},
-		{"from an open end", "11.9", "12", "[0, null]", " # want ease-side error 1mm", 0},
+		{"the second side is to be eased, and is shorter", "12.1", "12", "[-1, 0]", " # fault ease-side error 1mm", 0},
+		{"from an open end", "11.9", "12", "[0, null]", " # fault ease-side error 1mm", 0},
 		{"so much shorter that seam-walk reports it", "11.8", "12", "[0, 1]", "", 0},
 		{"no ease", "11.9", "12", "0", "", 0},
 		{"ease either way", "11.9", "12", "[-0.2, 0.2]", "", 0},
@@ -49,7 +49,7 @@ piece "front" {
   edge "shoulder" { length = 12 }
 }
 `, `seam "shoulder" {
-  join = [shell.back.shoulder, shell.front.shoulder] # want ease-side error 1mm
+  join = [shell.back.shoulder, shell.front.shoulder] # fault ease-side error 1mm
   ease = [-1, 0]
 }`))
 		require.Equal(t, "shell.front.shoulder is to be eased on to shell.back.shoulder, and is 1 mm shorter (12 cm against 12.1 cm): the ease falls on the wrong side. Let it out by 1 mm at least, or shorten the other.", r.Result.Findings[0].Message)

@@ -34,7 +34,7 @@ func TestDartLegs(t *testing.T) {
   edge "side" { line = [[0, 40], [0, 0]] }
   edge "top"  { line = [[0, 0], [20, 0]] }
   edge "rest" { line = [[20, 0], [20, 40], [0, 40]] }
-  dart "neck" { # want dart-legs warning 1.7mm
+  dart "neck" { # fault dart-legs warning 1.7mm
     on     = top
     at     = 1
     intake = 2
@@ -56,7 +56,7 @@ func TestDartLegs(t *testing.T) {
 		{"how the edge runs on is not said while the legs differ", `piece "front" {
   edge "top"  { line = [[0, 0], [20, 0]] }
   edge "rest" { line = [[20, 0], [20, 40], [0, 40], [0, 0]] }
-  dart "neck" { # want dart-legs warning 1.7mm
+  dart "neck" { # fault dart-legs warning 1.7mm
     on     = top
     at     = 10
     intake = 2
@@ -67,7 +67,7 @@ func TestDartLegs(t *testing.T) {
 		{"an edge ruled straight over the dart", `piece "front" {
   edge "top"  { line = [[0, 0], [20, 0]] }
   edge "rest" { line = [[20, 0], [20, 40], [0, 40], [0, 0]] }
-  dart "neck" { # want dart-legs warning 9.53deg
+  dart "neck" { # fault dart-legs warning 9.53deg
     on     = top
     at     = 10
     intake = 2
@@ -102,10 +102,10 @@ func TestFoldStraight(t *testing.T) {
 		name, hem, want string
 	}{
 		{"square", "[[20, 40], [0, 40]]", ""},
-		{"a peak of two degrees", "[[20, 40], [0, 40.7]]", " # want fold-straight warning 2.0deg"},
-		{"a dip of two degrees", "[[20, 40], [0, 39.3]]", " # want fold-straight warning 2.0deg"},
-		{"a peak of nine degrees", "[[20, 40], [0, 43.2]]", " # want fold-straight warning 9.1deg"},
-		{"a point may be meant", "[[20, 40], [0, 44]]", " # want fold-straight note 11.3deg"},
+		{"a peak of two degrees", "[[20, 40], [0, 40.7]]", " # fault fold-straight warning 2.0deg"},
+		{"a dip of two degrees", "[[20, 40], [0, 39.3]]", " # fault fold-straight warning 2.0deg"},
+		{"a peak of nine degrees", "[[20, 40], [0, 43.2]]", " # fault fold-straight warning 9.1deg"},
+		{"a point may be meant", "[[20, 40], [0, 44]]", " # fault fold-straight note 11.3deg"},
 		{"a point that can be seen to be one", "[[20, 40], [0, 50]]", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -123,7 +123,7 @@ func TestFoldStraight(t *testing.T) {
 		})
 	}
 	t.Run("a point in a hem may be meant", func(t *testing.T) {
-		r := ruletest.Spec(t, &seams.FoldStraight, pointed("50", `finish = "hem"`, " # want fold-straight note 26.6deg", ""))
+		r := ruletest.Spec(t, &seams.FoldStraight, pointed("50", `finish = "hem"`, " # fault fold-straight note 26.6deg", ""))
 		require.Equal(t, "shell.front.lower meets the fold of shell.front at 63.4°; opened out it makes a peak at the centre. More than 10° off square it is taken as meant, but nothing else on the pattern shows that it is. "+
 			"Look whether one of its points lies in the wrong place; if the peak is meant, accept it with the reason (waive).", r.Result.Findings[0].Message)
 	})
@@ -132,7 +132,7 @@ func TestFoldStraight(t *testing.T) {
 		ruletest.Spec(t, &seams.FoldStraight, pointed("44", "", "", skirtTo("44")))
 	})
 	t.Run("a pointed waist that the skirt does not answer", func(t *testing.T) {
-		r := ruletest.Spec(t, &seams.FoldStraight, pointed("50", "", " # want fold-straight note 26.6deg", skirtTo("40")))
+		r := ruletest.Spec(t, &seams.FoldStraight, pointed("50", "", " # fault fold-straight note 26.6deg", skirtTo("40")))
 		require.Len(t, r.Result.Findings, 1)
 	})
 	t.Run("the fold is drawn, its neighbour is not", func(t *testing.T) {
@@ -208,7 +208,7 @@ func TestFoldStraightOfSharedEdges(t *testing.T) {
   inner = lining.front.hem
 }
 `
-	const want = " # want fold-straight warning 2.9deg"
+	const want = " # fault fold-straight warning 2.9deg"
 	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "40", "")+layer("lining", "inner", "41", "")+share)
 	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "41", want)+layer("lining", "inner", "41", want)+share)
 	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "40", "")+layer("lining", "inner", "41", want))
@@ -226,15 +226,15 @@ piece "back" {
 `
 	for _, c := range []struct{ name, front, back, rest string }{
 		{"sewn", "", "", `seam "side" { join = [shell.front.side, shell.back.side] }`},
-		{"forgotten", " # want edge-unused warning 400mm", " # want edge-unused warning 400mm", ""},
-		{"held in by elastic, which finishes it", "", " # want edge-unused warning 400mm", `elastic "leg" {
+		{"forgotten", " # fault edge-unused warning 400mm", " # fault edge-unused warning 400mm", ""},
+		{"held in by elastic, which finishes it", "", " # fault edge-unused warning 400mm", `elastic "leg" {
   edges  = [shell.front.side]
   length = 30
 }`},
-		{"sewn twice", " # want edge-unused warning 400mm", " # want edge-unused warning 400mm", `seam "side" { join = [shell.front.side, shell.back.side] }
+		{"sewn twice", " # fault edge-unused warning 400mm", " # fault edge-unused warning 400mm", `seam "side" { join = [shell.front.side, shell.back.side] }
 seam "other" { join = [shell.back.side, shell.front.side] }`},
-		{"a mirrored pair is one use", "", " # want edge-unused warning 400mm", `seam "side" { join = [shell.front.side, shell.front.side] }`},
-		{"two seams for one mirrored pair", " # want edge-unused warning 400mm", "", `seam "side" { join = [shell.back.side, shell.back.side] }
+		{"a mirrored pair is one use", "", " # fault edge-unused warning 400mm", `seam "side" { join = [shell.front.side, shell.front.side] }`},
+		{"two seams for one mirrored pair", " # fault edge-unused warning 400mm", "", `seam "side" { join = [shell.back.side, shell.back.side] }
 seam "front" { join = [shell.front.side, shell.front.side] }
 seam "again" { join = [shell.front.side, shell.front.side] }`},
 	} {
@@ -259,8 +259,8 @@ layer "shell" {
       line   = [[0, 0], [18, 0]]
       finish = "bound"
     }
-    edge "side" { line = [[18, 0], [18, 40]] } # want edge-unused %s 400mm
-    edge "hem"    { line = [[18, 40], [0, 40]] } # want edge-unused warning 180mm
+    edge "side" { line = [[18, 0], [18, 40]] } # fault edge-unused %s 400mm
+    edge "hem"    { line = [[18, 40], [0, 40]] } # fault edge-unused warning 180mm
     edge "centre" {
       line   = [[0, 40], [0, 0]]
       %s
@@ -279,7 +279,7 @@ layer "shell" {
 	t.Run("folded and sewn", func(t *testing.T) {
 		ruletest.Spec(t, &seams.EdgeUnused, shell(`piece "front" {
   fold = centre
-  edge "centre" { length = 40 } # want edge-unused warning 400mm
+  edge "centre" { length = 40 } # fault edge-unused warning 400mm
 }
 `, `seam "centre" { join = [shell.front.centre, shell.front.centre] }`))
 	})

@@ -44,26 +44,26 @@ func TestTrue(t *testing.T) {
 	}{
 		{"one falls as the other rises", halves("42", "38", `finish = "hem"`), side, 1},
 		{"both fall a little", halves("40.5", "40.5", `finish = "hem"`), side, 1},
-		{"a peak", halves("39", "38", `finish = "hem"`), side + " # want seam-true error -8.57deg", 0},
-		{"a dip", halves("42", "40", `finish = "hem"`), side + " # want seam-true warning 5.71deg", 0},
+		{"a peak", halves("39", "38", `finish = "hem"`), side + " # fault seam-true error -8.57deg", 0},
+		{"a dip", halves("42", "40", `finish = "hem"`), side + " # fault seam-true warning 5.71deg", 0},
 		{"a handkerchief point is meant", halves("30", "30", `finish = "hem"`), side, 1},
-		{"a hem that rises on one side alone", halves("25", "40", `finish = "hem"`), side + " # want seam-true error -36.87deg", 0},
-		{"a hem that rises on one side alone past what is a slip", halves("23", "40", `finish = "hem"`), side + " # want seam-true note 40.36deg", 0},
-		{"a hem that falls as much", halves("57", "40", `finish = "hem"`), side + " # want seam-true note 40.36deg", 0},
-		{"a hem with a point at the centre", halves("48", "40", `finish = "hem"`), `seam "cf" { join = [shell.front.centre, shell.front.centre] } # want seam-true note 43.6deg`, 1},
+		{"a hem that rises on one side alone", halves("25", "40", `finish = "hem"`), side + " # fault seam-true error -36.87deg", 0},
+		{"a hem that rises on one side alone past what is a slip", halves("23", "40", `finish = "hem"`), side + " # fault seam-true note 40.36deg", 0},
+		{"a hem that falls as much", halves("57", "40", `finish = "hem"`), side + " # fault seam-true note 40.36deg", 0},
+		{"a hem with a point at the centre", halves("48", "40", `finish = "hem"`), `seam "cf" { join = [shell.front.centre, shell.front.centre] } # fault seam-true note 43.6deg`, 1},
 		{"a V at the centre is meant", halves("48", "40", `finish = "bound"`), `seam "cf" { join = [shell.front.centre, shell.front.centre] }`, 2},
 		{"finished differently", halves("42", "42", "") + "", side + `
 elastic "front" {
   edges  = [shell.front.hem]
   length = 15
 }`, 0},
-		{"held in by one elastic", halves("42", "42", ""), side + ` # want seam-true error 11.4deg
+		{"held in by one elastic", halves("42", "42", ""), side + ` # fault seam-true error 11.4deg
 elastic "waist" {
   edges  = [shell.front.hem, shell.back.hem]
   length = 30
 }`, 0},
 		{"the halves of a mirrored pair", halves("40", "40", ""), `seam "cf" { join = [shell.front.centre, shell.front.centre] }`, 2},
-		{"the halves of a mirrored pair with a peak at the centre", halves("42", "40", ""), `seam "cf" { join = [shell.front.centre, shell.front.centre] } # want seam-true error -11.4deg`, 1},
+		{"the halves of a mirrored pair with a peak at the centre", halves("42", "40", ""), `seam "cf" { join = [shell.front.centre, shell.front.centre] } # fault seam-true error -11.4deg`, 1},
 		{"a pointed waist at a centre is meant", halves("44", "40", ""), `seam "cf" { join = [shell.front.centre, shell.front.centre] }`, 2},
 		{"on the fold, which fold-straight looks at", `piece "yoke" {
   fold = centre
@@ -79,7 +79,7 @@ piece "skirt" {
 }
 `, `seam "yoke" { join = [shell.yoke.lower, shell.skirt.upper] }`, 0},
 		{"a part that ends in the middle of an edge", halves("42", "40", `finish = "hem"`), `seam "side" { join = [part(shell.front.side, start, waist), part(shell.back.side, waist, end)] }`, 0},
-		{"an armhole is sewn to one sleeve", halves("42", "42", "") + sleeve, side + ` # want seam-true error 11.4deg
+		{"an armhole is sewn to one sleeve", halves("42", "42", "") + sleeve, side + ` # fault seam-true error 11.4deg
 seam "armhole" {
   join = [shell.sleeve.cap, [shell.front.hem, shell.back.hem]]
   ease = [null, null]
@@ -126,12 +126,12 @@ piece "back" {
 		require.Equal(t, "shell.front.hem has no drawing", r.Result.NotPossible[0].Reason)
 	})
 	t.Run("says what a corner is that may not be meant", func(t *testing.T) {
-		r := ruletest.Spec(t, &seams.True, shell(halves("23", "40", `finish = "hem"`), side+" # want seam-true note 40.36deg"))
+		r := ruletest.Spec(t, &seams.True, shell(halves("23", "40", `finish = "hem"`), side+" # fault seam-true note 40.36deg"))
 		require.Equal(t, "shell.front.hem and shell.back.hem bend by 40.4° over seam.side: their corners make 49.6° and 90°. More than 40° off a straight line it is taken as a corner that is meant, but nothing else on the pattern shows that it is. "+
 			"Look whether a point lies in the wrong place; if the corner is meant, accept it with the reason (waive).", r.Result.Findings[0].Message)
 	})
 	t.Run("says what to true", func(t *testing.T) {
-		r := ruletest.Spec(t, &seams.True, shell(halves("42", "40", `finish = "hem"`), side+" # want seam-true warning 5.71deg"))
+		r := ruletest.Spec(t, &seams.True, shell(halves("42", "40", `finish = "hem"`), side+" # fault seam-true warning 5.71deg"))
 		f := r.Result.Findings[0]
 		require.Equal(t, "shell.front.hem and shell.back.hem do not run on across seam.side: their corners make 95.7° and 90°, together 185.7° and not 180°, which is a dip of 5.7° at the seam. Butt the pieces along it and re-draw the line over it as one.", f.Message)
 		require.Len(t, f.Related, 2)
@@ -173,7 +173,7 @@ share "hem" {
 seam "lining-side" { join = [lining.front.side, lining.back.side] }`
 	for _, c := range []struct{ name, front, found string }{
 		{"the lining alone", "40", ""},
-		{"both layers", "42", " # want seam-true warning 5.71deg"},
+		{"both layers", "42", " # fault seam-true warning 5.71deg"},
 		{"both layers far from straight, as is meant", "22", ""},
 		{"where no seam crosses the other layer", "one", ""},
 	} {

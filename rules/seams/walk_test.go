@@ -57,7 +57,7 @@ piece "skirt" {
   edge "side" { line = [[40, 15], [40, 40.5]] }
   edge "rest" { line = [[40, 40.5], [60, 40.5], [60, 15], [40, 15]] }
 }
-`, `seam "side" { join = [shell.front.side, [shell.yoke.side, shell.skirt.side]] } # want seam-walk error -5mm`},
+`, `seam "side" { join = [shell.front.side, [shell.yoke.side, shell.skirt.side]] } # fault seam-walk error -5mm`},
 		{"the halves of a mirrored pair", front, `seam "cf" { join = [shell.front.centre, shell.front.centre] }`},
 		{"known by tape alone", `piece "front" {
   edge "side" { length = 41.2 }
@@ -65,7 +65,7 @@ piece "skirt" {
 piece "back" {
   edge "side" { length = 40.9 }
 }
-`, `seam "side" { join = [shell.front.side, shell.back.side] } # want seam-walk warning 3mm`},
+`, `seam "side" { join = [shell.front.side, shell.back.side] } # fault seam-walk warning 3mm`},
 		{"within the ease that is meant", `piece "front" {
   edge "shoulder" { length = 12 }
 }
@@ -83,7 +83,7 @@ piece "back" {
   edge "shoulder" { length = 12.1 }
 }
 `, `seam "shoulder" {
-  join = [shell.back.shoulder, shell.front.shoulder] # want seam-walk error -5mm
+  join = [shell.back.shoulder, shell.front.shoulder] # fault seam-walk error -5mm
   ease = [0.6, 1]
 }`},
 		{"no ease is not any ease", `piece "sleeve" {
@@ -93,14 +93,14 @@ piece "body" {
   edge "armhole" { length = 42 }
 }
 `, `seam "armhole" {
-  join = [shell.sleeve.cap, shell.body.armhole] # want seam-walk error 20mm
+  join = [shell.sleeve.cap, shell.body.armhole] # fault seam-walk error 20mm
   ease = [null, 1]
 }`},
 		{"a part of an edge, to a level", front + `piece "back" {
   edge "side" { line = [[40, 20], [40, 40.2]] }
   edge "rest" { line = [[40, 40.2], [60, 40.2], [60, 20], [40, 20]] }
 }
-`, `seam "side" { join = [part(shell.front.side, waist, end), shell.back.side] } # want seam-walk warning -2mm`},
+`, `seam "side" { join = [part(shell.front.side, waist, end), shell.back.side] } # fault seam-walk warning -2mm`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := ruletest.Spec(t, &seams.Walk, shell(c.pieces, c.rest))
@@ -129,7 +129,7 @@ func TestWalkSaysWhereItLies(t *testing.T) {
 `
 			}
 			r := ruletest.Spec(t, &seams.Walk, shell(piece("front", "40.4", c.front)+piece("back", "40", c.back),
-				`seam "side" { join = [shell.front.side, shell.back.side] } # want seam-walk error 4mm`))
+				`seam "side" { join = [shell.front.side, shell.back.side] } # fault seam-walk error 4mm`))
 			f := r.Result.Findings[0]
 			require.Contains(t, f.Message, "shell.front.side is 4 mm longer than shell.back.side (40.4 cm against 40 cm); no more than 3.2 mm is allowed. "+c.want)
 			require.Len(t, f.Related, 1)

@@ -38,7 +38,7 @@ layer "shell" {
     edge "side" { length = 30 }
   }
 }
-waive "seam-wlak" { # want waiver-current warning
+waive "seam-wlak" { # fault waiver-current warning
   at     = shell.front
   reason = "a slip of the pen"
 }
@@ -57,18 +57,18 @@ layer "shell" {
   side = "outer"
   piece "front" {
     edge "top"  { line = [[0, 0], [20, 0]] }
-    edge "rest" { line = [[20, 0.5], [20, 20], [0, 0]] } # want outline-closed error 5mm
+    edge "rest" { line = [[20, 0.5], [20, 20], [0, 0]] } # fault outline-closed error 5mm
   }
 }
-waive "outline-closed" { # want waiver-current warning
+waive "outline-closed" { # fault waiver-current warning
   at     = shell.front
   reason = "the gap is small"
 }
-waive "outline-crossing" { # want waiver-current warning
+waive "outline-crossing" { # fault waiver-current warning
   at     = shell.front
   reason = "in case"
 }
-waive "waiver-current" { # want waiver-current warning
+waive "waiver-current" { # fault waiver-current warning
   at     = shell.front
   reason = "no more of these"
 }

@@ -72,12 +72,12 @@ func TestABrokenAlterationIsFoundByName(t *testing.T) {
 		follow   []string
 	}{
 		{"on the shell only", []string{edges, "edges  = [shell.front.side, shell.back.side]"}, rules.Error, []string{
-			"alter.second-fitting re-drew shell.front.side, and nothing re-drew brief.front.side, which lies under it in nest.front",
-			"So it is with shell.back.side and brief.back.side, which lies under it in nest.back",
+			"alter.second-fitting re-drew shell.front.side, and nothing re-drew brief.front.side, which lies under it in inside.front",
+			"So it is with shell.back.side and brief.back.side, which lies under it in inside.back",
 			"3 mm in against nothing at the waist level, 1 mm in against nothing at the tummy level",
 		}, []string{"inner-within-outer"}},
 		{"on the brief only", []string{edges, "edges  = [brief.front.side, brief.back.side]"}, rules.Note, []string{
-			"alter.second-fitting re-drew brief.front.side, and nothing re-drew shell.front.side, which lies over it in nest.front",
+			"alter.second-fitting re-drew brief.front.side, and nothing re-drew shell.front.side, which lies over it in inside.front",
 			"The room between them is still what is asked for",
 		}, nil},
 		{"not on the shell's back", []string{edges, "edges  = [shell.front.side, brief.front.side, brief.back.side]"}, rules.Warning, []string{
@@ -88,11 +88,11 @@ func TestABrokenAlterationIsFoundByName(t *testing.T) {
 		}, []string{"seam-walk", "inner-within-outer"}},
 		{"by less at the waist of the brief", []string{edges, "edges  = [shell.front.side, shell.back.side]", amounts, amounts + brief("bust = 0, waist = 0.1, tummy = 0.1")},
 			rules.Note, []string{
-				"alter.second-fitting re-drew shell.front.side, and brief.front.side, which lies under it in nest.front, was not altered alike: 3 mm in against 1 mm in at the waist level.",
+				"alter.second-fitting re-drew shell.front.side, and brief.front.side, which lies under it in inside.front, was not altered alike: 3 mm in against 1 mm in at the waist level.",
 			}, nil},
 		{"by nothing at the waist of the brief", []string{edges, "edges  = [shell.front.side, shell.back.side]", amounts, amounts + brief("bust = 0, waist = 0, tummy = 0.1")},
 			rules.Error, []string{
-				"alter.second-fitting re-drew shell.front.side, and brief.front.side, which lies under it in nest.front, was not altered alike: 3 mm in against nothing at the waist level.",
+				"alter.second-fitting re-drew shell.front.side, and brief.front.side, which lies under it in inside.front, was not altered alike: 3 mm in against nothing at the waist level.",
 			}, []string{"inner-within-outer"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -268,12 +268,12 @@ share "top" {
   match = "identical"
 }
 
-nest "centre-front" {
+inside "centre-front" {
   outer     = shell.centre-front
   inner     = foundation.centre-front
   clearance = { bust = [0, 0.8], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }
 }
-nest "side-front" {
+inside "side-front" {
   outer     = shell.side-front
   inner     = foundation.side-front
   clearance = { bust = [0, 0.8], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }

@@ -7,7 +7,7 @@
 // kinds that are made in pattern rooms, told in words at the top of the file,
 // and on each line where a finding must appear a comment says which:
 //
-//	smooth = [a, b, c] # want shared-edge error 4.8mm
+//	smooth = [a, b, c] # fault shared-edge error 4.8mm
 //
 // The garments are a skating dress with a brief built in, a frock coat whose
 // lining is cut larger than the shell, a quick-change waistcoat, a ball gown over

@@ -50,7 +50,7 @@ func TestCleanGarmentsHaveNoFindings(t *testing.T) {
 	for _, name := range wardrobeFiles(t, "*"+ending, ending) {
 		t.Run(name, func(t *testing.T) {
 			report, src := inspectFile(t, name+ending)
-			require.Empty(t, ruletest.Wants(src), "a garment in order states a want")
+			require.Empty(t, ruletest.Faults(src), "a garment in order states a fault")
 			ruletest.Compare(t, report, src)
 			require.Equal(t, name, report.Garment)
 			require.Greater(t, report.Result.Passed, 50, "hardly anything was checked")
@@ -66,7 +66,7 @@ func TestTwinsHaveTheirFaultsAndNoOthers(t *testing.T) {
 	for _, name := range wardrobeFiles(t, "*"+ending, ending) {
 		t.Run(name, func(t *testing.T) {
 			report, src := inspectFile(t, "faulty/"+name+".faulty"+ending)
-			require.NotEmpty(t, ruletest.Wants(src), "a twin states no want")
+			require.NotEmpty(t, ruletest.Faults(src), "a twin states no fault")
 			ruletest.Compare(t, report, src)
 			require.Equal(t, name+"-faulty", report.Garment)
 		})

@@ -309,17 +309,17 @@ share "neck" {
   match = "eased" # the pleat is folded in here
 }
 
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = lining.back
   clearance = { chest = [-2.5, -1.5], waist = [-4, -2.5] }
 }
-nest "side" {
+inside "side" {
   outer     = shell.side
   inner     = lining.side
   clearance = { chest = [-0.3, 0.1], waist = [-1, -0.2] }
 }
-nest "forepart" {
+inside "forepart" {
   outer     = shell.forepart
   inner     = lining.forepart
   clearance = { chest = [-0.3, 0.1], waist = [-1, -0.2] }

@@ -152,12 +152,12 @@ share "zip" {
   match = "length"
 }
 
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = lining.front
   clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0, 1] }
 }
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = lining.back
   clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0, 1] }

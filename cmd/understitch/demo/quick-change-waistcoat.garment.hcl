@@ -236,12 +236,12 @@ share "back-edge" {
   inner = lining.back.centre
 }
 
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = lining.front
   clearance = { chest = [0, 0.3], waist = [0, 0.5] }
 }
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = lining.back
   clearance = { chest = [0, 0.3], waist = [0, 0.5] }

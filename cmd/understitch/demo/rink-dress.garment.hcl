@@ -259,12 +259,12 @@ share "armhole" {
   match = "identical"
 }
 
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = brief.front
   clearance = { bust = [0, 0.5], waist = [0, 1], tummy = [0.2, 1.5] }
 }
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = brief.back
   clearance = { bust = [0, 0.5], waist = [0, 1], tummy = [0.2, 1.5] }

@@ -27,7 +27,7 @@ func TestABriefThatStandsOutBelowTheLastLevel(t *testing.T) {
 			}
 			want := map[string]int{}
 			if by > 2 {
-				want = map[string]int{"nest.front": 1, "nest.back": 1}
+				want = map[string]int{"inside.front": 1, "inside.back": 1}
 			}
 			require.Equal(t, want, found)
 		})

@@ -126,7 +126,7 @@ share "top" {
   inner = [brief.front.top, brief.back.top]
   match = "eased"
 }
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = brief.front
   align     = "top"
@@ -162,7 +162,7 @@ measure "crotch" {
   ease    = [-3, 0]
 }
 waive "inner-within-outer" {
-  at     = nest.front
+  at     = inside.front
   reason = "eased on to the foundation"
   up_to  = mm(4)
   until  = "2027-06-30"

@@ -13,7 +13,7 @@ layer "shell" {
       allowance = 2.5
     }
     edge "hem"    { line = [[40, 60], [60, 60]] }
-    edge "centre" { line = [[60, 60], [60, 0]] } # want allowance-closure error 10mm
+    edge "centre" { line = [[60, 60], [60, 0]] } # fault allowance-closure error 10mm
   }
 }
 

@@ -15,7 +15,7 @@ layer "shell" {
     edge "shoulder" { line = [[7, 0], [18, 4]] }
     edge "side" {
       line     = [[18, 4], [26, 70]]
-      cut_line = { line = [[19.19, 3.86], [26.99, 69.88]] } # want allowance-drawn error 2.0mm
+      cut_line = { line = [[19.19, 3.86], [26.99, 69.88]] } # fault allowance-drawn error 2.0mm
     }
     edge "hem"    { line = [[26, 70], [0, 72]] }
     edge "centre" { line = [[0, 72], [0, 8]] }

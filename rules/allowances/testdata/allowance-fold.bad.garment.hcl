@@ -12,7 +12,7 @@ layer "shell" {
     edge "hem"  { line = [[22, 60], [0, 60]] }
     edge "centre" {
       line      = [[0, 60], [0, 0]]
-      allowance = 1.5 # want allowance-fold error 15mm
+      allowance = 1.5 # fault allowance-fold error 15mm
     }
   }
 }

@@ -21,7 +21,7 @@ layer "shell" {
     edge "top"  { line = [[60, 0], [40, 0]] }
     edge "side" {
       line      = [[40, 0], [40, 40]]
-      allowance = 1.5 # want allowance-match error 5mm
+      allowance = 1.5 # fault allowance-match error 5mm
     }
     edge "hem"    { line = [[40, 40], [60, 40]] }
     edge "centre" { line = [[60, 40], [60, 0]] }
@@ -33,7 +33,7 @@ layer "brief" {
     fold = centre
     edge "top" {
       line      = [[0, 0], [22, 0]]
-      allowance = 1 # want allowance-match error 4mm
+      allowance = 1 # fault allowance-match error 4mm
     }
     edge "side"   { line = [[22, 0], [22, 30]] }
     edge "leg"    { line = [[22, 30], [0, 36]] }

@@ -10,12 +10,12 @@ layer "shell" {
     edge "top" { line = [[0, 0], [22, 0]] }
     edge "side" {
       line      = [[22, 0], [22, 60]]
-      allowance = 1.5 # want allowance-standard warning 5mm
+      allowance = 1.5 # fault allowance-standard warning 5mm
     }
     edge "hem" {
       line      = [[22, 60], [0, 60]]
       finish    = "hem"
-      allowance = 3 # want allowance-standard warning 10mm
+      allowance = 3 # fault allowance-standard warning 10mm
     }
     edge "edge" { line = [[0, 60], [0, 0]] }
   }
@@ -24,7 +24,7 @@ layer "shell" {
     edge "top" { line = [[60, 0], [40, 0]] }
     edge "side" {
       line      = [[40, 0], [40, 60]]
-      allowance = 1.5 # want allowance-standard warning 5mm
+      allowance = 1.5 # fault allowance-standard warning 5mm
     }
     edge "hem" {
       line   = [[40, 60], [60, 60]]

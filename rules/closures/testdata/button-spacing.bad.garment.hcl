@@ -35,8 +35,8 @@ layer "shell" {
 closure "front" {
   kind      = "button"
   edges     = [shell.front.front, shell.front.front]
-  buttons   = [2, 10, 18, 26.7, 34.5] # want button-spacing warning 13.0mm
+  buttons   = [2, 10, 18, 26.7, 34.5] # fault button-spacing warning 13.0mm
   diameter  = 2
   thickness = 0.4
-  extension = 1.2 # want button-spacing warning 12mm
+  extension = 1.2 # fault button-spacing warning 12mm
 }

@@ -26,5 +26,5 @@ layer "shell" {
 
 closure "front" {
   kind  = "button"
-  edges = [shell.left.front, shell.right.front] # want closure-edges error 5mm
+  edges = [shell.left.front, shell.right.front] # fault closure-edges error 5mm
 }

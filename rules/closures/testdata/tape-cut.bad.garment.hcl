@@ -34,5 +34,5 @@ layer "brief" {
 closure "gusset" {
   kind  = "tape"
   tape  = tape.hook-19
-  edges = [brief.front.gusset, brief.back.gusset] # want tape-cut error 50mm
+  edges = [brief.front.gusset, brief.back.gusset] # fault tape-cut error 50mm
 }

@@ -30,7 +30,7 @@ layer "shell" {
   }
 }
 
-closure "back" { # want tape-pair error 2.0mm
+closure "back" { # fault tape-pair error 2.0mm
   kind       = "tape"
   tape       = tape.hooks
   other_tape = tape.eyes

@@ -24,7 +24,7 @@ layer "shell" {
 
 closure "zip" {
   kind  = "zip"
-  edges = [shell.back.centre, shell.back.centre] # want zip-length warning 200mm
+  edges = [shell.back.centre, shell.back.centre] # fault zip-length warning 200mm
   from  = zip
   to    = end
   stock = [18, 20, 22, 25]

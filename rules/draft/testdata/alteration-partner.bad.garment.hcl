@@ -21,7 +21,7 @@ layer "shell" {
 
 seam "side" { join = [shell.front.side, shell.back.side] }
 
-alter "first-fitting" { # want alteration-partner warning
+alter "first-fitting" { # fault alteration-partner warning
   edges  = [shell.front.side]
   inward = { chest = 0, waist = 0.4 }
 }

@@ -12,7 +12,7 @@ layer "shell" {
     edge "hem"    { line = [[30, 90], [0, 92]] }
     edge "centre" { line = [[0, 92], [0, 0]] }
   }
-  piece "back" { # want grain-match warning 6.5deg
+  piece "back" { # fault grain-match warning 6.5deg
     cut   = 2
     grain = [[10, 10], [18, 80]]
     edge "waist"  { line = [[0, 0], [18, 0]] }

@@ -11,7 +11,7 @@ layer "shell" {
     edge "centre" { line = [[0, 60], [0, 8]] }
     edge "top"    { line = [[0, 8], [24, 0]] }
   }
-  piece "back" { # want mirror-pair error
+  piece "back" { # fault mirror-pair error
     cut = 1
     edge "side"   { line = [[24, 0], [24, 60]] }
     edge "hem"    { line = [[24, 60], [0, 60]] }

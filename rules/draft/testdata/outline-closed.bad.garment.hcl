@@ -8,7 +8,7 @@ layer "shell" {
     fold = centre
     edge "neck"   { line = [[0, 0], [20, 0]] }
     edge "side"   { line = [[20, 0], [23.6, 70]] }
-    edge "hem"    { line = [[24, 70], [0, 70]] } # want outline-closed error 4mm
+    edge "hem"    { line = [[24, 70], [0, 70]] } # fault outline-closed error 4mm
     edge "centre" { line = [[0, 70], [0, 0]] }
   }
 }

@@ -8,7 +8,7 @@ layer "shell" {
     fold = centre
     edge "neck"     { line = [[0, 8], [15, 12], [15, -12]] }
     edge "shoulder" { line = [[15, -12], [20, -10]] }
-    edge "armhole"  { curve = [[20, -10], [12, -6], [12, 2], [22, 4]] } # want outline-crossing error
+    edge "armhole"  { curve = [[20, -10], [12, -6], [12, 2], [22, 4]] } # fault outline-crossing error
     edge "side"     { line = [[22, 4], [20, 22]] }
     edge "waist"    { line = [[20, 22], [0, 22]] }
     edge "centre"   { line = [[0, 22], [0, 8]] }

@@ -1,6 +1,6 @@
 # Chorus skirt, Harbour Lane Playhouse. The waist of size 40 was
 # mistyped when the table was copied.
-garment "chorus-skirt" { # want size-step note 50mm
+garment "chorus-skirt" { # fault size-step note 50mm
   unit      = "cm"
   sizes     = ["36", "38", "40", "42", "44"]
   base_size = "36"

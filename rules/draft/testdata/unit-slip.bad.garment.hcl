@@ -1,6 +1,6 @@
 # Usher's waistcoat, Harbour Lane Playhouse. The waist was measured in
 # inches, and the front's allowance is in millimetres.
-garment "usher-waistcoat" { unit = "cm" } # want unit-slip warning 330mm
+garment "usher-waistcoat" { unit = "cm" } # fault unit-slip warning 330mm
 
 body { waist_girth = 33 }
 
@@ -13,7 +13,7 @@ layer "shell" {
   side = "outer"
   piece "front" {
     fold      = centre
-    allowance = 12 # want unit-slip warning 120mm
+    allowance = 12 # fault unit-slip warning 120mm
     edge "top"    { line = [[0, 0], [24, 0]] }
     edge "side"   { smooth = [[24, 0], [22, 18], [24, 30]] }
     edge "hem"    { line = [[24, 30], [0, 30]] }

@@ -15,7 +15,7 @@ level "waist" {
 layer "shell" {
   side = "outer"
   ease = {
-    waist = [-4, 0] # want body-ease error 6mm
+    waist = [-4, 0] # fault body-ease error 6mm
   }
 
   piece "front" {

@@ -1,6 +1,6 @@
 # A brief that is drafted from the crotch length. It was read off the
 # wrong side of the tape.
-garment "brief" { # want body-plausible note 4.18
+garment "brief" { # fault body-plausible note 4.18
   title = "Skating brief"
   unit  = "cm"
 }

@@ -16,7 +16,7 @@ layer "foundation" {
   }
 }
 
-bone "princess" { # want bone-length warning 8mm
+bone "princess" { # fault bone-length warning 8mm
   along  = foundation.front.princess
   length = 28.5
 }

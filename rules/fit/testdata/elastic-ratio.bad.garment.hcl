@@ -29,7 +29,7 @@ layer "brief" {
 seam "side"   { join = [brief.front.side, brief.back.side] }
 seam "gusset" { join = [brief.front.gusset, brief.back.gusset] }
 
-elastic "leg" { # want elastic-ratio warning 380mm
+elastic "leg" { # fault elastic-ratio warning 380mm
   edges  = [brief.front.leg, brief.back.leg]
   length = 38
   ratio  = [0.8, 0.95]

@@ -42,7 +42,7 @@ closure "gusset" {
   edges = [brief.front.gusset, brief.back.gusset]
 }
 
-measure "crotch" { # want tape-measure error 14mm
+measure "crotch" { # fault tape-measure error 14mm
   along   = [brief.front.centre, closure.gusset, brief.back.centre]
   from    = waist
   to      = waist

@@ -37,7 +37,7 @@ layer "lining" {
     edge "hem"    { line = [[20.8, 26], [0, 26]] }
     edge "centre" { line = [[0, 26], [0, -5]] }
 
-    dart "waist" { # want dart-answer warning 8mm
+    dart "waist" { # fault dart-answer warning 8mm
       centre = [8.6, 18]
       intake = 2.4
       up     = 13
@@ -46,7 +46,7 @@ layer "lining" {
   }
 }
 
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }

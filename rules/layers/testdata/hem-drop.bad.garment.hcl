@@ -34,11 +34,11 @@ layer "lining" {
       line   = [[24.4, 59.2], [0, 59.2]]
       finish = "hem"
     }
-    edge "centre" { line = [[0, 59.2], [0, 0]] } # want hem-drop warning 8mm
+    edge "centre" { line = [[0, 59.2], [0, 0]] } # fault hem-drop warning 8mm
   }
 }
 
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }

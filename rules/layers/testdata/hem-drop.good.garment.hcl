@@ -38,7 +38,7 @@ layer "lining" {
   }
 }
 
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }

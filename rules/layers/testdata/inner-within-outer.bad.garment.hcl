@@ -62,15 +62,15 @@ layer "brief" {
   }
 }
 
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = brief.front
   clearance = {
-    waist = [0, 2] # want inner-within-outer error -11mm
+    waist = [0, 2] # fault inner-within-outer error -11mm
     tummy = 0
   }
 }
-nest "back" { # want inner-within-outer error -22mm
+inside "back" { # fault inner-within-outer error -22mm
   outer = shell.back
   inner = brief.back
 }

@@ -61,7 +61,7 @@ layer "brief" {
   }
 }
 
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = brief.front
   clearance = {
@@ -69,7 +69,7 @@ nest "front" {
     tummy = 0
   }
 }
-nest "back" {
+inside "back" {
   outer = shell.back
   inner = brief.back
 }

@@ -26,7 +26,7 @@ layer "gown" {
   }
 }
 
-layer "foundation" { # want layer-girth error 8mm
+layer "foundation" { # fault layer-girth error 8mm
   side = "inner"
 
   piece "front" {

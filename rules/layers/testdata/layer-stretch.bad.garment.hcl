@@ -35,7 +35,7 @@ layer "shell" {
   }
 }
 
-layer "lining" { # want layer-stretch error 678.4mm
+layer "lining" { # fault layer-stretch error 678.4mm
   side   = "inner"
   fabric = fabric.lining
 

@@ -36,7 +36,7 @@ layer "brief" {
 
   piece "front" {
     fold = centre
-    edge "top" { # want shared-edge error
+    edge "top" { # fault shared-edge error
       smooth = [[0, 0], [6, -1.5], [12, -8]]
     }
     edge "armhole" { smooth = [[12, -8], [16, 0], [22, 4]] }
@@ -61,12 +61,12 @@ share "front_top" {
 
 share "back_top" {
   outer = [shell.back.top]
-  inner = [brief.back.top] # want shared-edge error 3mm
+  inner = [brief.back.top] # fault shared-edge error 3mm
 }
 
 share "armhole" {
   outer = [shell.front.armhole, shell.back.armhole]
-  inner = [brief.front.armhole, brief.back.armhole] # want shared-edge error 1.5mm
+  inner = [brief.front.armhole, brief.back.armhole] # fault shared-edge error 1.5mm
 }
 
 seam "shell_side" { join = [shell.front.side, shell.back.side] }

@@ -26,7 +26,7 @@ layer "shell" {
   }
 }
 
-layer "lining" { # want shrink-match warning 1.5%
+layer "lining" { # fault shrink-match warning 1.5%
   side   = "inner"
   fabric = fabric.viscose
 

@@ -41,7 +41,7 @@ layer "shell" {
   }
 }
 
-layer "lining" { # want suppression warning 28mm
+layer "lining" { # fault suppression warning 28mm
   side = "inner"
 
   piece "front" {

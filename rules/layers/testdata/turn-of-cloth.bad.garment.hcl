@@ -36,7 +36,7 @@ layer "shell" {
   }
 }
 
-layer "lining" { # want turn-of-cloth note 12mm
+layer "lining" { # fault turn-of-cloth note 12mm
   side   = "inner"
   fabric = fabric.quilting
 

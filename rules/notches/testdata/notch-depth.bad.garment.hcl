@@ -15,12 +15,12 @@ layer "shell" {
     edge "side"     { line = [[22, 4], [22, 60]] }
     edge "hem"      { line = [[22, 60], [0, 60]] }
     edge "centre"   { line = [[0, 60], [0, 8]] }
-    notch "collar" { # want notch-depth error 1.00
+    notch "collar" { # fault notch-depth error 1.00
       on    = neck
       at    = 5
       depth = mm(6)
     }
-    notch "waist" { # want notch-depth warning 0.60
+    notch "waist" { # fault notch-depth warning 0.60
       on    = side
       at    = 30
       depth = mm(6)

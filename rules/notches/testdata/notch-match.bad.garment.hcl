@@ -26,14 +26,14 @@ layer "shell" {
   }
   piece "back" {
     edge "top"    { line = [[70, 0], [50, 0]] }
-    edge "side"   { line = [[50, 0], [50, 60]] } # want notch-match error
+    edge "side"   { line = [[50, 0], [50, 60]] } # fault notch-match error
     edge "hem"    { line = [[50, 60], [70, 60]] }
     edge "centre" { line = [[70, 60], [70, 0]] }
     notch "waist" {
       on = side
-      at = 18.6 # want notch-match error 4mm
+      at = 18.6 # fault notch-match error 4mm
     }
-    notch "hip" { # want notch-match error
+    notch "hip" { # fault notch-match error
       on = side
       at = 38
     }

@@ -15,15 +15,15 @@ layer "shell" {
     edge "centre" { line = [[0, 30], [0, 0]] }
     notch "waist" {
       on    = side
-      point = [21, 17.5] # want notch-on-line error 7.9mm
+      point = [21, 17.5] # fault notch-on-line error 7.9mm
     }
     notch "vent" {
       on = side
-      at = 30.8 # want notch-on-line error 5.8mm
+      at = 30.8 # fault notch-on-line error 5.8mm
     }
     notch "hip" {
       on    = side
-      level = hip # want notch-on-line error
+      level = hip # fault notch-on-line error
     }
   }
 }

@@ -19,11 +19,11 @@ layer "shell" {
     }
     notch "dart" {
       on = waist
-      at = 8.9 # want notch-spacing warning 9mm
+      at = 8.9 # fault notch-spacing warning 9mm
     }
     notch "underarm" {
       on = side
-      at = 1 # want notch-spacing warning 10mm
+      at = 1 # fault notch-spacing warning 10mm
     }
   }
 }

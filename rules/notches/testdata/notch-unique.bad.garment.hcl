@@ -33,4 +33,4 @@ layer "shell" {
 }
 
 seam "side" { join = [shell.front.side, shell.back.side] }
-seam "inside" { join = [shell.front.inside, shell.back.inside] } # want notch-unique note
+seam "inside" { join = [shell.front.inside, shell.back.inside] } # fault notch-unique note

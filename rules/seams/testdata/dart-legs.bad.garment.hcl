@@ -11,13 +11,13 @@ layer "shell" {
     edge "side"   { line = [[22, 0], [22, 6], [22, 8], [18.31, 30]] }
     edge "waist"  { line = [[18.31, 30], [0, 30]] }
     edge "centre" { line = [[0, 30], [0, 0]] }
-    dart "bust" { # want dart-legs warning 4.8mm
+    dart "bust" { # fault dart-legs warning 4.8mm
       on     = side
       at     = 7
       intake = 2
       tip    = [10, 4]
     }
-    dart "waist" { # want dart-legs warning 11.4deg
+    dart "waist" { # fault dart-legs warning 11.4deg
       on     = waist
       at     = 8.31
       intake = 2

@@ -17,6 +17,6 @@ layer "shell" {
 }
 
 seam "armhole" {
-  join = [shell.sleeve.cap, [shell.front.armhole, shell.back.armhole]] # want ease-side error 1mm
+  join = [shell.sleeve.cap, [shell.front.armhole, shell.back.armhole]] # fault ease-side error 1mm
   ease = [0, 3]
 }

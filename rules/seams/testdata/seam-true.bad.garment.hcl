@@ -27,5 +27,5 @@ layer "shell" {
 }
 
 seam "side" {
-  join = [shell.front.side, shell.back.side] # want seam-true error 8.3deg
+  join = [shell.front.side, shell.back.side] # fault seam-true error 8.3deg
 }

@@ -29,5 +29,5 @@ layer "shell" {
 }
 
 seam "side" {
-  join = [shell.front.side, shell.back.side] # want seam-walk error -4mm
+  join = [shell.front.side, shell.back.side] # fault seam-walk error -4mm
 }

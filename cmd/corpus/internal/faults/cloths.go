@@ -45,7 +45,7 @@ func thick(p *Planter) (string, bool) {
 	if len(p.Measures) > 0 || p.Layers[1].Name != "lining" || p.Layers[0].Fabric != "barathea" {
 		return "", false
 	}
-	for _, n := range p.Nests {
+	for _, n := range p.Insides {
 		for _, c := range n.Clearance {
 			if *c.Range.Low < 0 {
 				return "", false // a lining meant to be larger

@@ -4,14 +4,14 @@ import "understitch/cmd/corpus/internal/sheet"
 
 // answer is a dart that answers one on the other layer.
 type answer struct {
-	nest         *sheet.Nest
+	inside       *sheet.Inside
 	outer, inner *sheet.Dart
 }
 
 // answers are the darts of pieces that lie in each other, those that suit.
 func (p *Planter) answers(suits func(*sheet.Dart) bool) []answer {
 	var out []answer
-	for _, n := range p.Nests {
+	for _, n := range p.Insides {
 		outer, inner := p.Piece(n.Outer).Darts, p.Piece(n.Inner).Darts
 		if len(outer) == 1 && len(inner) == 1 && suits(outer[0]) && suits(inner[0]) {
 			out = append(out, answer{n, outer[0], inner[0]})
@@ -38,7 +38,7 @@ func innerLetOut(p *Planter) (string, bool) {
 		return "", false
 	}
 	a.inner.Intake = a.inner.Intake.Plus(-p.by(6, 9))
-	return "nest." + a.nest.Name, true
+	return "inside." + a.inside.Name, true
 }
 
 // moveDart moves a dart, of two points or on paper, by 8 mm or more: the lining
@@ -55,7 +55,7 @@ func moveDart(p *Planter) (string, bool) {
 		moved := d.Centre.By(by, 0)
 		d.Centre = &moved
 	}
-	return "nest." + a.nest.Name, true
+	return "inside." + a.inside.Name, true
 }
 
 // shortenDart lets a dart end sooner. Above the waist only the outer one: the
@@ -70,5 +70,5 @@ func shortenDart(p *Planter) (string, bool) {
 	} else {
 		a.outer.Down -= p.by(12, 18)
 	}
-	return "nest." + a.nest.Name, true
+	return "inside." + a.inside.Name, true
 }

@@ -205,9 +205,9 @@ func base(p sheet.Pt) (x, y float64) { return p.X.Base(), p.Y.Base() }
 func seamAddress(s *sheet.Seam) string   { return "seam." + s.Name }
 func shareAddress(s *sheet.Share) string { return "share." + s.Name }
 
-// nestOf is the nest in which a piece is the inner one.
-func (p *Planter) nestOf(piece string) *sheet.Nest {
-	for _, n := range p.Nests {
+// insideOf is the inside in which a piece is the inner one.
+func (p *Planter) insideOf(piece string) *sheet.Inside {
+	for _, n := range p.Insides {
 		if n.Inner == piece {
 			return n
 		}

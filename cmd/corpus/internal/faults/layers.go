@@ -122,13 +122,13 @@ func changeSharedNotch(p *Planter) (string, bool) {
 	return shareAddress(share), true
 }
 
-// clearing is a level at which a nest asks for a clearance, with what lies there.
+// clearing is a level at which an inside asks for a clearance, with what lies there.
 type clearing struct {
-	nest  *sheet.Nest
-	asked sheet.LevelRange
-	spot  spot
-	outer *sheet.Edge
-	index int
+	inside *sheet.Inside
+	asked  sheet.LevelRange
+	spot   spot
+	outer  *sheet.Edge
+	index  int
 }
 
 // clearings are the places where inner pieces have a knot at a level and lie in
@@ -136,19 +136,19 @@ type clearing struct {
 func (p *Planter) clearings() []clearing {
 	var out []clearing
 	for _, s := range p.spots(func(s spot) bool { return len(s.edge.At) > 0 }) {
-		nest := p.nestOf(s.pieceAddress())
-		if nest == nil {
+		inside := p.insideOf(s.pieceAddress())
+		if inside == nil {
 			continue
 		}
-		piece := p.Piece(nest.Outer)
+		piece := p.Piece(inside.Outer)
 		outer := piece.Edge(s.edge.Name)
 		if outer == nil || piece.Fold != s.piece.Fold || s.edge.Name == "princess" {
 			continue
 		}
-		for _, asked := range nest.Clearance {
+		for _, asked := range inside.Clearance {
 			i, ok := s.edge.At[asked.Level]
 			if j, also := outer.At[asked.Level]; ok && also && i == j {
-				out = append(out, clearing{nest, asked, s, outer, i})
+				out = append(out, clearing{inside, asked, s, outer, i})
 			}
 		}
 	}
@@ -163,34 +163,34 @@ func (c clearing) set(clearance float64) {
 }
 
 // paperClearings are the widths of inner paper pieces.
-func (p *Planter) paperClearing() (*sheet.Nest, sheet.LevelRange, *sheet.Num, sheet.Num, bool) {
-	nest, ok := one(p, p.Nests)
-	if !ok || len(p.Piece(nest.Inner).Width) == 0 {
+func (p *Planter) paperClearing() (*sheet.Inside, sheet.LevelRange, *sheet.Num, sheet.Num, bool) {
+	inside, ok := one(p, p.Insides)
+	if !ok || len(p.Piece(inside.Inner).Width) == 0 {
 		return nil, sheet.LevelRange{}, nil, sheet.Num{}, false
 	}
-	asked, _ := one(p, nest.Clearance)
+	asked, _ := one(p, inside.Clearance)
 	var inner *sheet.Num
 	var outer sheet.Num
-	for i := range p.Piece(nest.Inner).Width {
-		if w := &p.Piece(nest.Inner).Width[i]; w.Level == asked.Level {
-			inner, outer = &w.At, p.Piece(nest.Outer).Width[i].At
+	for i := range p.Piece(inside.Inner).Width {
+		if w := &p.Piece(inside.Inner).Width[i]; w.Level == asked.Level {
+			inner, outer = &w.At, p.Piece(inside.Outer).Width[i].At
 		}
 	}
-	return nest, asked, inner, outer, inner != nil
+	return inside, asked, inner, outer, inner != nil
 }
 
 func (p *Planter) clear(off func(r sheet.Range) float64) (string, bool) {
 	if c, ok := one(p, p.clearings()); ok {
 		before := wardrobe.Length(c.spot.edge)
 		c.set(off(c.asked.Range))
-		return "nest." + c.nest.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
+		return "inside." + c.inside.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
 	}
-	nest, asked, inner, outer, ok := p.paperClearing()
+	inside, asked, inner, outer, ok := p.paperClearing()
 	if !ok {
 		return "", false
 	}
 	*inner = outer.Plus(-off(asked.Range))
-	return "nest." + nest.Name, true
+	return "inside." + inside.Name, true
 }
 
 func innerOut(p *Planter) (string, bool) {
@@ -219,7 +219,7 @@ func innerBulges(p *Planter) (string, bool) {
 	out := (outer - inner + p.by(2, 3)) / 0.75 // the middle of the curve moves by three quarters
 	move(c.spot.edge, c.index-1, out, 0)
 	move(c.spot.edge, c.index-2, out, 0)
-	return "nest." + c.nest.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
+	return "inside." + c.inside.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
 }
 
 // innerBulgesBelow lets the inner side swell half-way between the lowest level and
@@ -227,7 +227,7 @@ func innerBulges(p *Planter) (string, bool) {
 func innerBulgesBelow(p *Planter) (string, bool) {
 	var list []clearing
 	for _, c := range p.clearings() {
-		asked := c.nest.Clearance
+		asked := c.inside.Clearance
 		if c.asked.Level == asked[len(asked)-1].Level && c.index == len(c.spot.edge.Pts)-4 && c.spot.edge.Form == sheet.Curve {
 			list = append(list, c)
 		}
@@ -242,7 +242,7 @@ func innerBulgesBelow(p *Planter) (string, bool) {
 	outer, ok := wardrobe.Across(c.outer, y)
 	out := outer - x - math.Min(0, *c.asked.Range.Low) + p.by(2, 3)
 	moveKnot(c.spot.edge, knot, out, 0)
-	return "nest." + c.nest.Name, ok && math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed && wardrobe.Bend(c.spot.edge) > turned
+	return "inside." + c.inside.Name, ok && math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed && wardrobe.Bend(c.spot.edge) > turned
 }
 
 // turned is a radius round which any allowance can be turned, in mm.
@@ -251,18 +251,18 @@ const turned = 20
 // liningLow lets a lining's hem sink at the centre.
 func liningLow(p *Planter) (string, bool) {
 	s, ok := p.spot(func(s spot) bool {
-		return s.edge.Name == "hem" && s.edge.Finish == "hem" && s.layer.Side == "inner" && s.piece.Drawn == "" && p.nestOf(s.pieceAddress()) != nil
+		return s.edge.Name == "hem" && s.edge.Finish == "hem" && s.layer.Side == "inner" && s.piece.Drawn == "" && p.insideOf(s.pieceAddress()) != nil
 	})
 	if !ok {
 		return "", false
 	}
-	nest := p.nestOf(s.pieceAddress())
-	outer := p.Piece(nest.Outer).Edge("centre")
+	inside := p.insideOf(s.pieceAddress())
+	outer := p.Piece(inside.Outer).Edge("centre")
 	inner := s.piece.Edge("centre")
 	drop := p.by(4, 15)
 	if s.edge.Form == sheet.Tape {
 		inner.Length = outer.Length.Plus(-drop)
-		return "nest." + nest.Name, true
+		return "inside." + inside.Name, true
 	}
 	for _, n := range s.piece.Notches {
 		if n.On == "centre" {
@@ -276,5 +276,5 @@ func liningLow(p *Planter) (string, bool) {
 		move(s.edge, i, 0, shellHem-hem-drop)
 	}
 	move(inner, 0, 0, shellHem-hem-drop)
-	return "nest." + nest.Name, true
+	return "inside." + inside.Name, true
 }

@@ -16,7 +16,7 @@ type Garment struct {
 	Layers              []*Layer
 	Seams               []*Seam
 	Shares              []*Share
-	Nests               []*Nest
+	Insides             []*Inside
 	Alters              []*Alter
 	Tapes               []*FastenerTape
 	Closures            []*Closure
@@ -160,8 +160,8 @@ type Share struct {
 	Match        string
 }
 
-// Nest is an inner piece in an outer one.
-type Nest struct {
+// Inside is an inner piece in an outer one.
+type Inside struct {
 	Name, Outer, Inner, Align string
 	Clearance                 []LevelRange
 }

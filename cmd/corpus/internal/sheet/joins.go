@@ -22,7 +22,7 @@ func (w *writer) joins() {
 		}
 		w.block("share "+strconv.Quote(s.Name), attrs, nil)
 	}
-	for _, n := range g.Nests {
+	for _, n := range g.Insides {
 		attrs := []string{"outer = " + n.Outer, "inner = " + n.Inner}
 		if n.Align != "" {
 			attrs = append(attrs, "align = "+n.Align)
@@ -30,7 +30,7 @@ func (w *writer) joins() {
 		if len(n.Clearance) > 0 {
 			attrs = append(attrs, "clearance = "+w.levelRanges(n.Clearance))
 		}
-		w.block("nest "+strconv.Quote(n.Name), attrs, nil)
+		w.block("inside "+strconv.Quote(n.Name), attrs, nil)
 	}
 	for _, a := range g.Alters {
 		w.block("alter "+strconv.Quote(a.Name), []string{

@@ -61,7 +61,7 @@ func bodice(m *Maker) {
 	m.Layers[0].Ease = []sheet.LevelRange{within("bust", 15, 70), within("waist", 5, 75)}
 	m.shared("neck", "front", "back", "identical")
 	m.shared("armhole", "front", "back", "identical")
-	m.nests(func(string) []sheet.LevelRange {
+	m.insides(func(string) []sheet.LevelRange {
 		return []sheet.LevelRange{within("bust", 0, 4), within("waist", 0, 7)}
 	})
 	finished(m.Layers[1].Pieces[1].Edge("centre"), "felled")

@@ -62,7 +62,7 @@ func bodysuit(m *Maker) {
 	}
 	m.shared("neck", "front", "back", "identical")
 	m.shared("armhole", "front", "back", "identical")
-	m.nests(func(string) []sheet.LevelRange {
+	m.insides(func(string) []sheet.LevelRange {
 		return []sheet.LevelRange{within("bust", 0, 4), within("waist", 0, 6), within("tummy", 1, 14)}
 	})
 	m.Closures = []*sheet.Closure{{Name: "gusset", Kind: "tape", Tape: "snap-19", A: sheet.Stretch{Edge: "brief.front.gusset"}, B: sheet.Stretch{Edge: "brief.back.gusset"}}}

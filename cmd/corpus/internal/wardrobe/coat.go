@@ -62,7 +62,7 @@ func coat(m *Maker) {
 	m.shared("armhole", "forepart", "back", "identical")
 	m.shared("neck", "forepart", "back", "eased")
 	m.Shares = append(m.Shares, &sheet.Share{Name: "front", Outer: sheet.Whole("shell.forepart.front"), Inner: sheet.Whole("lining.forepart.front"), Match: "identical"})
-	m.nests(func(piece string) []sheet.LevelRange {
+	m.insides(func(piece string) []sheet.LevelRange {
 		if piece == "back" {
 			return []sheet.LevelRange{within("chest", -25, -6), within("waist", -28, -8)}
 		}

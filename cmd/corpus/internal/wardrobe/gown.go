@@ -31,7 +31,7 @@ func gown(m *Maker) {
 		for _, l := range m.Levels {
 			room = append(room, within(l.Name, d.room-1.5, d.room+1.5))
 		}
-		m.Nests = append(m.Nests, &sheet.Nest{Name: piece, Outer: "shell." + piece, Inner: "foundation." + piece, Clearance: room})
+		m.Insides = append(m.Insides, &sheet.Inside{Name: piece, Outer: "shell." + piece, Inner: "foundation." + piece, Clearance: room})
 	}
 	m.Closures = []*sheet.Closure{
 		{Name: "zip", Kind: "zip", A: sheet.Stretch{Edge: "shell.back.centre"}, B: sheet.Stretch{Edge: "shell.back.centre"}, Stock: []float64{300, 330, 340, 350, 360, 370, 400}},

@@ -24,7 +24,7 @@ func Lay(g *sheet.Garment, r *rand.Rand) {
 	}
 	back := func(piece string) bool { return strings.HasSuffix(piece, "back") }
 	dx, dy := float64(450+10*r.IntN(20)), float64(10*r.IntN(2)*r.IntN(30))
-	for _, n := range g.Nests {
+	for _, n := range g.Insides {
 		if _, name, _ := strings.Cut(n.Outer, "."); dy > 0 && back(name) {
 			if n.Align = alignBy(g, n); n.Align == "" {
 				dy = 0 // nothing would tell how one lies in the other
@@ -47,8 +47,8 @@ func Lay(g *sheet.Garment, r *rand.Rand) {
 	}
 }
 
-// alignBy is a share by which a nest's pieces can be laid together, or "".
-func alignBy(g *sheet.Garment, n *sheet.Nest) string {
+// alignBy is a share by which an inside's pieces can be laid together, or "".
+func alignBy(g *sheet.Garment, n *sheet.Inside) string {
 	of := func(side []sheet.Stretch, piece string) bool {
 		return slices.ContainsFunc(side, func(s sheet.Stretch) bool { return s.From == "" && strings.HasPrefix(s.Edge, piece+".") })
 	}

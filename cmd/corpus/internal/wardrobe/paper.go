@@ -51,7 +51,7 @@ func paperSkirt(m *Maker) {
 	m.shared("waist", "front", "back", "length")
 	m.Shares = append(m.Shares, &sheet.Share{Name: "zip", Outer: partly(part("shell.back.centre", "start", "zip")),
 		Inner: partly(part("lining.back.centre", "start", "zip")), Match: "length"})
-	m.nests(func(string) []sheet.LevelRange {
+	m.insides(func(string) []sheet.LevelRange {
 		return []sheet.LevelRange{within("waist", 0, 6), within("hip", 0, 6), within("knee", 0, 6)}
 	})
 	m.Closures = []*sheet.Closure{{Name: "zip", Kind: "zip", A: sheet.Stretch{Edge: "shell.back.centre"}, B: sheet.Stretch{Edge: "shell.back.centre"},
@@ -118,7 +118,7 @@ func paperCoat(m *Maker) {
 	m.shared("armhole", "forepart", "back", "length")
 	m.shared("neck", "forepart", "back", "eased")
 	m.Shares = append(m.Shares, &sheet.Share{Name: "front", Outer: sheet.Whole("shell.forepart.front"), Inner: sheet.Whole("lining.forepart.front"), Match: "length"})
-	m.nests(func(piece string) []sheet.LevelRange {
+	m.insides(func(piece string) []sheet.LevelRange {
 		if piece == "back" {
 			return []sheet.LevelRange{within("chest", -25, -8), within("waist", -25, -8)}
 		}

@@ -35,7 +35,7 @@ func petticoat(m *Maker) {
 		}
 		m.Seams = append(m.Seams, seam(l.Name+"-side", l.Name+".front.side", l.Name+".back.side"))
 	}
-	m.nests(func(string) []sheet.LevelRange {
+	m.insides(func(string) []sheet.LevelRange {
 		return []sheet.LevelRange{within("hip", 0, 6), within("knee", 0, 6)}
 	})
 }

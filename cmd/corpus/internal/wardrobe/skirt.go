@@ -47,7 +47,7 @@ func skirt(m *Maker) {
 		{Name: "zip", Outer: partly(part("shell.back.centre", "zip", "end")), Inner: partly(part("lining.back.centre", "zip", "end")), Match: "identical"},
 	}
 	for _, name := range []string{"front", "back"} {
-		m.Nests = append(m.Nests, &sheet.Nest{Name: name, Outer: "shell." + name, Inner: "lining." + name, Clearance: []sheet.LevelRange{
+		m.Insides = append(m.Insides, &sheet.Inside{Name: name, Outer: "shell." + name, Inner: "lining." + name, Clearance: []sheet.LevelRange{
 			within("high-hip", 0, 6), within("hip", 0, 8), within("knee", 0, 10),
 		}})
 	}

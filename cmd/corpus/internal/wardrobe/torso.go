@@ -56,10 +56,10 @@ func (m *Maker) shared(name, front, back, match string) {
 	m.Shares = append(m.Shares, &sheet.Share{Name: name, Outer: both(m.Layers[0].Name), Inner: both(m.Layers[1].Name), Match: match})
 }
 
-// nests lays each piece of the inner layer in that of its name.
-func (m *Maker) nests(clearance func(piece string) []sheet.LevelRange) {
+// insides lays each piece of the inner layer in that of its name.
+func (m *Maker) insides(clearance func(piece string) []sheet.LevelRange) {
 	outer, inner := m.Layers[0], m.Layers[1]
 	for _, p := range outer.Pieces {
-		m.Nests = append(m.Nests, &sheet.Nest{Name: p.Name, Outer: outer.Name + "." + p.Name, Inner: inner.Name + "." + p.Name, Clearance: clearance(p.Name)})
+		m.Insides = append(m.Insides, &sheet.Inside{Name: p.Name, Outer: outer.Name + "." + p.Name, Inner: inner.Name + "." + p.Name, Clearance: clearance(p.Name)})
 	}
 }

@@ -80,7 +80,7 @@ layer "shell" {
       smooth = [[11.2, 33.15], [12.5, 27], [14.3, 18], [13.95, 8], [11.55, 1], [12.6, -6], [12.6, -8.2]]
     }
 
-    notch "bust" { # want notch-depth warning 0.667
+    notch "bust" { # fault notch-depth warning 0.667
       on    = princess
       at    = 35.25
       depth = mm(8)
@@ -145,7 +145,7 @@ layer "shell" {
     grain  = [[30, 10], [30, 98]]
     edge "waist" { smooth = [[0, 0], [4, 0.57], [16, 1.8], [38, 2.4], [42, 2.4]] }
     edge "centre" { line = [[42, 2.4], [42, 108.6]] }
-    edge "hem" { # want outline-crossing error
+    edge "hem" { # fault outline-crossing error
       smooth = [[42, 108.6], [38, 108.6], [4, 106.74], [22, 108.3], [-15, 104]]
       finish = "hem"
     }
@@ -153,7 +153,7 @@ layer "shell" {
   }
 }
 
-layer "foundation" { # want layer-girth error 4.0mm
+layer "foundation" { # fault layer-girth error 4.0mm
   side   = "inner"
   fabric = fabric.coutil
   ease   = { bust = [-1, 0.5], underbust = [-0.5, 1.5], waist = [-1, 0.5], high-hip = [0, 2] }
@@ -247,7 +247,7 @@ layer "foundation" { # want layer-girth error 4.0mm
 
     notch "waist" {
       on    = seam
-      at    = 10.8 # want notch-match error 5.7mm
+      at    = 10.8 # fault notch-match error 5.7mm
       depth = mm(4)
     }
   }
@@ -275,12 +275,12 @@ share "top" {
   match = "identical"
 }
 
-nest "centre-front" {
+inside "centre-front" {
   outer     = shell.centre-front
   inner     = foundation.centre-front
   clearance = { bust = [0, 0.8], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }
 }
-nest "side-front" {
+inside "side-front" {
   outer     = shell.side-front
   inner     = foundation.side-front
   clearance = { bust = [0, 0.8], underbust = [0, 0.8], waist = [0, 0.8], high-hip = [0, 1] }

@@ -84,7 +84,7 @@ layer "shell" {
     edge "armhole" { curve = [blade, [20, -6], [24, -1.5], underarm] }
     edge "side" {
       smooth    = [underarm, [28.9, 5], [28, 13], [27.45, 18], [27.4, 20.1]]
-      allowance = 1.5 # want allowance-match error 3.0mm
+      allowance = 1.5 # fault allowance-match error 3.0mm
     }
     edge "waist" { line = [[27.4, 20.1], [12.8, 20]] }
     edge "blade" { smooth = [[12.8, 20], [12.8, 17], [13.2, 11.4], [14.8, 4], [17.4, -3], blade] }
@@ -117,13 +117,13 @@ layer "shell" {
       throat     = [58, -17.8]
     }
     edge "neck" { curve = [neck_point, [51.3, -21.5], [53.6, -17.8], throat] }
-    edge "front" { line = [throat, [58, 21]] } # want allowance-closure error 20mm
+    edge "front" { line = [throat, [58, 21]] } # fault allowance-closure error 20mm
     edge "waist" { path = "M 58 21 C 54 21 47.5 20.676 44.295 20.96 L 42.005 20.96 C 38.5 20.649 34.5 20.2 31.2 20.2" }
     edge "side" { smooth = [[31.2, 20.2], [31.15, 18], [30.9, 13], [30.5, 5], underarm] }
     edge "armhole" { curve = [underarm, [34.2, -1.46], [37.9, -4.4], pitch, [39, -13.2], [38.6, -17], tip] }
     edge "shoulder" { line = [tip, neck_point] }
 
-    dart "waist" { # want dart-legs warning 1.3mm
+    dart "waist" { # fault dart-legs warning 1.3mm
       on     = waist
       at     = 14.85
       intake = 2.3
@@ -193,7 +193,7 @@ layer "lining" {
       line   = [[8.5, 20], [-1.3, 20]]
       finish = "felled"
     }
-    edge "centre" { smooth = [[-1.3, 20], [-1.42, 10], [-1.3, 0], [-1.25, -12], [-1.3, -24]] } # want fold-straight warning 1.2mm
+    edge "centre" { smooth = [[-1.3, 20], [-1.42, 10], [-1.3, 0], [-1.25, -12], [-1.3, -24]] } # fault fold-straight warning 1.2mm
 
     notch "sleeve" {
       on    = armhole
@@ -294,7 +294,7 @@ seam "shoulder" {
 }
 seam "blade" { join = [shell.back.blade, shell.side.blade] }
 seam "side" { join = [shell.side.side, shell.forepart.side] }
-seam "waist" { join = [shell.skirt.waist, [shell.back.waist, shell.side.waist, shell.forepart.waist]] } # want seam-walk error 5.0mm
+seam "waist" { join = [shell.skirt.waist, [shell.back.waist, shell.side.waist, shell.forepart.waist]] } # fault seam-walk error 5.0mm
 
 seam "lining-shoulder" {
   join = [lining.back.shoulder, lining.forepart.shoulder]
@@ -319,17 +319,17 @@ share "neck" {
   match = "eased" # the pleat is folded in here
 }
 
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = lining.back
   clearance = { chest = [-2.5, -1.5], waist = [-4, -2.5] }
 }
-nest "side" {
+inside "side" {
   outer     = shell.side
   inner     = lining.side
   clearance = { chest = [-0.3, 0.1], waist = [-1, -0.2] }
 }
-nest "forepart" {
+inside "forepart" {
   outer     = shell.forepart
   inner     = lining.forepart
   clearance = { chest = [-0.3, 0.1], waist = [-1, -0.2] }

@@ -26,7 +26,7 @@ level "knee" {}
 layer "shell" {
   side   = "outer"
   fabric = fabric.barathea
-  ease   = { waist = [0.5, 2], hip = [2, 5] } # want body-ease error 7.0mm
+  ease   = { waist = [0.5, 2], hip = [2, 5] } # fault body-ease error 7.0mm
 
   piece "front" {
     fold  = centre
@@ -36,7 +36,7 @@ layer "shell" {
     edge "hem" {
       length    = 31
       finish    = "hem"
-      allowance = 2 # want allowance-standard warning 10.0mm
+      allowance = 2 # fault allowance-standard warning 10.0mm
     }
     edge "centre" { length = 60 }
 
@@ -117,7 +117,7 @@ layer "lining" {
       length = inch(22 + 5/8)
       role   = "closure"                 # as wide as the shell's, for the zip
     }
-    edge "hem" { length = inch(11 + 5/8) } # want edge-unused warning 295mm
+    edge "hem" { length = inch(11 + 5/8) } # fault edge-unused warning 295mm
     edge "side" { length = inch(23 + 3/8) }
 
     dart "waist" {
@@ -141,7 +141,7 @@ layer "lining" {
 
 seam "shell-side" { join = [shell.front.side, shell.back.side] }
 seam "shell-back" { join = [part(shell.back.centre, zip, end), part(shell.back.centre, zip, end)] }
-seam "lining-side" { join = [lining.front.side, lining.back.side] } # want seam-walk error -6.4mm
+seam "lining-side" { join = [lining.front.side, lining.back.side] } # fault seam-walk error -6.4mm
 seam "lining-back" { join = [part(lining.back.centre, zip, end), part(lining.back.centre, zip, end)] }
 
 share "waist" {
@@ -155,12 +155,12 @@ share "zip" {
   match = "length"
 }
 
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = lining.front
   clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0, 1] }
 }
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = lining.back
   clearance = { waist = [0, 0.5], hip = [0, 1], knee = [0, 1] }

@@ -64,7 +64,7 @@ layer "shell" {
     edge "point" { line = [corner, [0, 30.5]] }
     edge "centre" {
       line      = [[0, 30.5], throat]
-      allowance = 1.2 # want allowance-fold error 12mm
+      allowance = 1.2 # fault allowance-fold error 12mm
     }
 
     dart "waist" {
@@ -197,7 +197,7 @@ layer "lining" {
       curve = [tip, [tip.x - 1.1, tip.y + 2.7], [pitch.x - 0.2, -15], pitch, [pitch.x + 0.3, -5], [underarm.x - 5, -3], underarm]
     }
     edge "side" { smooth = [underarm, [draft.chest + 0.8, 0], [draft.chest + 0.6, 4], flank, waist, low, end, vent] }
-    edge "hem" { curve = [[vent.x, 27.06], [vent.x - 6, 27.56], [9, 27.7], [0, 27.7]] } # want outline-closed error 0.6mm
+    edge "hem" { curve = [[vent.x, 27.06], [vent.x - 6, 27.56], [9, 27.7], [0, 27.7]] } # fault outline-closed error 0.6mm
     edge "centre" {
       line = [[0, 27.7], nape]
       role = "closure"
@@ -217,7 +217,7 @@ layer "lining" {
     }
     notch "waist" {
       on    = side
-      point = [draft.waist + 0.6, 19.5] # want notch-on-line error 4.0mm
+      point = [draft.waist + 0.6, 19.5] # fault notch-on-line error 4.0mm
       depth = mm(4)
     }
   }
@@ -245,12 +245,12 @@ share "back-edge" {
   inner = lining.back.centre
 }
 
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = lining.front
   clearance = { chest = [0, 0.3], waist = [0, 0.5] }
 }
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = lining.back
   clearance = { chest = [0, 0.3], waist = [0, 0.5] }
@@ -259,5 +259,5 @@ nest "back" {
 closure "back" {
   kind  = "tape"
   tape  = tape.snap-19
-  edges = [shell.back.centre, shell.back.centre] # want tape-cut error 522mm
+  edges = [shell.back.centre, shell.back.centre] # fault tape-cut error 522mm
 }

@@ -258,7 +258,7 @@ seam "brief-side" { join = [brief.front.side, brief.back.side] }
 
 share "neck" {
   outer = [shell.front.neck, shell.back.neck]
-  inner = [brief.front.neck, brief.back.neck] # want shared-edge error 1.6mm
+  inner = [brief.front.neck, brief.back.neck] # fault shared-edge error 1.6mm
   match = "identical"
 }
 share "armhole" {
@@ -267,12 +267,12 @@ share "armhole" {
   match = "identical"
 }
 
-nest "front" {
+inside "front" {
   outer     = shell.front
   inner     = brief.front
-  clearance = { bust = [0, 0.5], waist = [0, 1], tummy = [0.2, 1.5] } # want inner-within-outer error -2.5mm
+  clearance = { bust = [0, 0.5], waist = [0, 1], tummy = [0.2, 1.5] } # fault inner-within-outer error -2.5mm
 }
-nest "back" {
+inside "back" {
   outer     = shell.back
   inner     = brief.back
   clearance = { bust = [0, 0.5], waist = [0, 1], tummy = [0.2, 1.5] }
@@ -281,14 +281,14 @@ nest "back" {
 closure "gusset" {
   kind  = "tape"
   tape  = tape.snap-19
-  edges = [brief.front.gusset, brief.back.gusset] # want closure-edges warning -2.5mm
+  edges = [brief.front.gusset, brief.back.gusset] # fault closure-edges warning -2.5mm
 }
 elastic "leg" {
   edges  = [brief.front.leg, brief.back.leg]
   length = graded(43, 1)
   ratio  = [0.8, 0.95]
 }
-measure "crotch" { # want tape-measure error 4.0mm
+measure "crotch" { # fault tape-measure error 4.0mm
   along   = [brief.front.centre, closure.gusset, brief.back.centre]
   from    = waist
   to      = waist

@@ -54,15 +54,15 @@ func (d *drawer) sheet(findings []Finding) *Sheet {
 		}
 		s.Layers = append(s.Layers, layer)
 	}
-	nested := map[*model.Piece]bool{}
-	for _, n := range g.Nests {
-		d.nest(n)
+	laidInside := map[*model.Piece]bool{}
+	for _, n := range g.Insides {
+		d.inside(n)
 		for _, p := range slices.Concat(n.Outer, n.Inner) {
-			nested[p] = true
+			laidInside[p] = true
 		}
 	}
 	for _, p := range g.Pieces() {
-		d.alone(p, nested[p])
+		d.alone(p, laidInside[p])
 	}
 	for _, j := range g.Joins() {
 		a, b, err := g.Walks(j)

@@ -70,7 +70,7 @@ share "top" {
   inner = [lining.front.top]
   match = "eased"
 }
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -110,7 +110,7 @@ func marks(p *Panel, kind Kind) []Mark {
 
 // What is drawn lies where the model has it, to full scale.
 func TestLaidPanel(t *testing.T) {
-	p := panel(t, Of(garment(t, plan), nil, Options{}), Laid, "nest.front")
+	p := panel(t, Of(garment(t, plan), nil, Options{}), Laid, "inside.front")
 	require.Equal(t, []string{"shell", "lining"}, p.Layers)
 	side := func(kind Kind, subject string) *curve.Path {
 		for _, m := range marks(p, kind) {
@@ -141,14 +141,14 @@ func TestLaidPanel(t *testing.T) {
 	require.Equal(t, []string{"waist", "room -1 cm", "18 less 19"}, words[0].Text, "the dart takes 2 cm")
 }
 
-// A nest is laid by the share it names, whatever frame the inner is drawn in.
+// An inside is laid by the share it names, whatever frame the inner is drawn in.
 func TestLaidByAShare(t *testing.T) {
 	text := strings.Replace(plan, "inner = lining.front\n}", "inner = lining.front\n  align = \"top\"\n}", 1)
 	text = strings.NewReplacer("[[0, 0], [19, 0]]", "[[70, 40], [89, 40]]", "[[19, 0], [19, 30]]", "[[89, 40], [89, 70]]",
 		"[[19, 30], [0, 30]]", "[[89, 70], [70, 70]]").Replace(text)
 	at := strings.LastIndex(text, "[[0, 30], [0, 0]]")
 	text = text[:at] + "[[70, 70], [70, 40]]" + text[at+len("[[0, 30], [0, 0]]"):]
-	p := panel(t, Of(garment(t, text), nil, Options{}), Laid, "nest.front")
+	p := panel(t, Of(garment(t, text), nil, Options{}), Laid, "inside.front")
 	for _, m := range marks(p, StitchLine) {
 		if m.Subject == "lining.front.side" {
 			require.InDelta(t, 0, m.Line.Start().Y, 1e-6)
@@ -196,17 +196,17 @@ func TestFindingsArePinned(t *testing.T) {
 		subject string
 		at      curve.Point
 	}{
-		{"a nest at a level", Finding{Subject: "nest.front", Key: "waist"}, Laid, "nest.front", curve.Point{X: 215, Y: 100}},
-		{"between two levels, where it lies", Finding{Subject: "nest.front", Key: "waist", Spot: model.Spot{Piece: "shell.front", At: curve.Point{X: 200, Y: 250}}},
-			Laid, "nest.front", curve.Point{X: 200, Y: 250}},
-		{"an edge", Finding{Subject: "shell.front.side"}, Laid, "nest.front", curve.Point{X: 200, Y: 150}},
-		{"a notch", Finding{Subject: "lining.front.notch.waist"}, Laid, "nest.front", curve.Point{X: 200, Y: 104}},
-		{"a dart", Finding{Subject: "shell.front.dart.waist"}, Laid, "nest.front", curve.Point{X: 80, Y: 50}},
+		{"an inside at a level", Finding{Subject: "inside.front", Key: "waist"}, Laid, "inside.front", curve.Point{X: 215, Y: 100}},
+		{"between two levels, where it lies", Finding{Subject: "inside.front", Key: "waist", Spot: model.Spot{Piece: "shell.front", At: curve.Point{X: 200, Y: 250}}},
+			Laid, "inside.front", curve.Point{X: 200, Y: 250}},
+		{"an edge", Finding{Subject: "shell.front.side"}, Laid, "inside.front", curve.Point{X: 200, Y: 150}},
+		{"a notch", Finding{Subject: "lining.front.notch.waist"}, Laid, "inside.front", curve.Point{X: 200, Y: 104}},
+		{"a dart", Finding{Subject: "shell.front.dart.waist"}, Laid, "inside.front", curve.Point{X: 80, Y: 50}},
 		{"a seam, where it ends", Finding{Subject: "seam.side"}, Strip, "seam.side", curve.Point{X: 300}},
 		{"a seam, at a notch", Finding{Subject: "seam.side", Key: "shell.front.notch.waist"}, Strip, "seam.side", curve.Point{X: 100}},
-		{"a seam, on its pieces", Finding{Subject: "seam.side"}, Laid, "nest.front", curve.Point{X: 200, Y: 150}},
+		{"a seam, on its pieces", Finding{Subject: "seam.side"}, Laid, "inside.front", curve.Point{X: 200, Y: 150}},
 		{"a tape", Finding{Subject: "closure.hem"}, Taped, "closure.hem", curve.Point{X: 380}},
-		{"two edges of a piece", Finding{Subject: "shell.front", Key: "hem and side"}, Laid, "nest.front", curve.Point{X: 100, Y: 300}},
+		{"two edges of a piece", Finding{Subject: "shell.front", Key: "hem and side"}, Laid, "inside.front", curve.Point{X: 100, Y: 300}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			c.finding.Number, c.finding.Severity, c.finding.Figure = "7", "error", "3 mm"
@@ -234,7 +234,7 @@ func TestTagsStandApart(t *testing.T) {
 			list = append(list, Finding{Number: string(rune('1' + i)), Severity: "error", Subject: layer + ".front." + edge})
 		}
 	}
-	p := panel(t, Of(garment(t, plan), list, Options{}), Laid, "nest.front")
+	p := panel(t, Of(garment(t, plan), list, Options{}), Laid, "inside.front")
 	tags := marks(p, Found)
 	require.Len(t, tags, 6)
 	for i, a := range tags {

@@ -5,8 +5,8 @@ import (
 	"understitch/model/curve"
 )
 
-// nest draws the inner pieces of a nest laid on the outer ones.
-func (d *drawer) nest(n *model.Nest) {
+// inside draws the inner pieces of an inside laid on the outer ones.
+func (d *drawer) inside(n *model.Inside) {
 	title := n.Inner.Address() + " in " + n.Outer.Address()
 	for _, group := range []model.Group{n.Outer, n.Inner} {
 		for _, p := range group {
@@ -43,11 +43,11 @@ func (d *drawer) nest(n *model.Nest) {
 	for _, p := range n.Inner {
 		d.piece(b, p, frame, 0.62)
 	}
-	d.nestLevels(b, n, frame)
+	d.insideLevels(b, n, frame)
 	b.spot(n.Address(), spot{at: curve.Point{X: room.Max.X, Y: room.Min.Y}, away: curve.Point{X: 1}})
 }
 
-// alone draws one piece by itself. Repeats tells that a nest shows it too.
+// alone draws one piece by itself. Repeats tells that an inside shows it too.
 func (d *drawer) alone(p *model.Piece, repeats bool) {
 	if !p.Drawn() {
 		if !repeats {

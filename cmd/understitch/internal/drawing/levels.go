@@ -24,9 +24,9 @@ func (r *rows) next(y float64) float64 {
 	return y
 }
 
-// nestLevels draws the levels at which the pieces of a nest are compared, what
+// insideLevels draws the levels at which the pieces of an inside are compared, what
 // both measure across and the room between them.
-func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
+func (d *drawer) insideLevels(b *board, n *model.Inside, frame curve.Motion) {
 	r := rows{least: b.points(rowHigh(3))}
 	for _, l := range n.Compared(d.g) {
 		y, ok := n.Outer.LevelY(l)
@@ -44,9 +44,9 @@ func (d *drawer) nestLevels(b *board, n *model.Nest, frame curve.Motion) {
 	}
 }
 
-// less are the widths that the room of a nest is the difference of. Where one
+// less are the widths that the room of an inside is the difference of. Where one
 // group is drawn as a half and the other whole, both are taken whole.
-func (d *drawer) less(n *model.Nest, l *model.Level) string {
+func (d *drawer) less(n *model.Inside, l *model.Level) string {
 	outer, errO := n.Outer.Width(l)
 	inner, errI := n.Inner.Width(l)
 	if errO != nil || errI != nil {
@@ -57,9 +57,9 @@ func (d *drawer) less(n *model.Nest, l *model.Level) string {
 	return d.g.Unit.Bare(outer.Net*as/half) + " less " + d.g.Unit.Bare(inner.Net*bs/half)
 }
 
-// between is the stretch of a level between the outlines of a nest's pieces, on
+// between is the stretch of a level between the outlines of an inside's pieces, on
 // the side on which they lie furthest apart.
-func between(n *model.Nest, l *model.Level, y float64, frame curve.Motion) *curve.Path {
+func between(n *model.Inside, l *model.Level, y float64, frame curve.Motion) *curve.Path {
 	outer, err := n.Outer.Width(l)
 	if err != nil || len(outer.Spans) == 0 {
 		return nil

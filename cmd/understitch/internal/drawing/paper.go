@@ -8,13 +8,13 @@ import (
 )
 
 // Pieces that are known by the tape alone have no outline; what was measured
-// across them at each level is drawn as bars to scale, those of a nest one under
+// across them at each level is drawn as bars to scale, those of an inside one under
 // the other from the same line.
 
 const barStep = 48.0 // points from level to level; not less than rowHigh(3)
 
-// paper draws a nest of which a piece has no drawing.
-func (d *drawer) paper(n *model.Nest, title string) {
+// paper draws an inside of which a piece has no drawing.
+func (d *drawer) paper(n *model.Inside, title string) {
 	var levels []*model.Level
 	long := 0.0
 	for _, l := range n.Compared(d.g) {

@@ -29,7 +29,7 @@ type PanelKind uint8
 
 // The kinds of panel, in the order they come in.
 const (
-	Laid  PanelKind = iota // the inner pieces of a nest laid on its outer ones
+	Laid  PanelKind = iota // the inner pieces of an inside laid on its outer ones
 	Alone                  // one piece by itself
 	Strip                  // two sides laid along each other, made straight
 	Taped                  // a fastener tape on its edge
@@ -38,7 +38,7 @@ const (
 // Panel is a part of the drawing that stands by itself.
 type Panel struct {
 	Kind    PanelKind
-	Subject string // the address of what is shown: "nest.front", "seam.side"
+	Subject string // the address of what is shown: "inside.front", "seam.side"
 	Title   string // the same in words
 	Facts   []string
 	Layers  []string   // names of the layers that are in it

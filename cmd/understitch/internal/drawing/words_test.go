@@ -116,7 +116,7 @@ func holds(t *testing.T, p *Panel, larger float64, where string) {
 	}
 }
 
-// findingsOf are as many findings as a garment in trouble has: on every nest at
+// findingsOf are as many findings as a garment in trouble has: on every inside at
 // its levels, on every seam, closure and share, and on some edges.
 func findingsOf(g *model.Garment) []Finding {
 	var out []Finding
@@ -124,7 +124,7 @@ func findingsOf(g *model.Garment) []Finding {
 		severity := []string{"error", "warning", "note"}[len(out)%3]
 		out = append(out, Finding{Number: fmt.Sprint(len(out) + 1), Severity: severity, Subject: subject, Key: key, Figure: "1.25 cm"})
 	}
-	for _, n := range g.Nests {
+	for _, n := range g.Insides {
 		for _, l := range n.Compared(g) {
 			add(n.Address(), l.Name)
 		}
@@ -140,7 +140,7 @@ func findingsOf(g *model.Garment) []Finding {
 
 // Names stand on their pieces wherever there is room for them.
 func TestNamesStandOnTheirPieces(t *testing.T) {
-	p := panel(t, Of(garment(t, plan), nil, Options{Wide: 300}), Laid, "nest.front")
+	p := panel(t, Of(garment(t, plan), nil, Options{Wide: 300}), Laid, "inside.front")
 	for _, m := range marks(p, PieceName) {
 		box, ok := m.wordBox(p.Point)
 		require.True(t, ok)

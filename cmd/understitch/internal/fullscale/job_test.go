@@ -25,7 +25,7 @@ func rectangle(wide, high float64) *drawing.Panel {
 		return drawing.Mark{Kind: kind, Side: side, Layer: layer, Subject: layer + ".front." + fmt.Sprint(line.Length()), Line: line}
 	}
 	return &drawing.Panel{
-		Kind: drawing.Laid, Subject: "nest.front", Title: "lining.front in shell.front", Point: Point,
+		Kind: drawing.Laid, Subject: "inside.front", Title: "lining.front in shell.front", Point: Point,
 		Box: curve.Box{Max: at(wide, high)},
 		Marks: []drawing.Mark{
 			mark(drawing.StitchLine, model.Outer, "shell", curve.Polyline(at(0, 0), at(wide, 0), at(wide, high), at(0, high), at(0, 0))),
@@ -60,7 +60,7 @@ func job(panels ...*drawing.Panel) Job {
 	return Job{
 		Title: sheet.Title, Name: sheet.Name, Size: sheet.Size, Ruling: "do not cut", Reasons: "1 error", Forbids: true,
 		Advice: "Advice, not authority.", Tool: "understitch test",
-		Findings: []Finding{{Number: 1, Severity: "error", Subject: "nest.front", Message: "lining.front is 2.5 mm wider than shell.front.", Figure: "2.5 mm", Place: "bodice.garment.hcl:12"}},
+		Findings: []Finding{{Number: 1, Severity: "error", Subject: "inside.front", Message: "lining.front is 2.5 mm wider than shell.front.", Figure: "2.5 mm", Place: "bodice.garment.hcl:12"}},
 		Full:     sheet, Reduced: &reduced,
 		Cut: &drawing.CutSheet{
 			Layers: []drawing.CutLayer{{Name: "shell", Cloth: "barathea", Pieces: []drawing.CutPiece{
@@ -158,9 +158,9 @@ func TestWhatIsSaid(t *testing.T) {
 func TestSeparate(t *testing.T) {
 	piece := rectangle(100, 100)
 	piece.Kind, piece.Title, piece.Repeats = drawing.Alone, "shell.front", true
-	nest := rectangle(100, 100)
-	j := job(nest, piece)
-	require.Equal(t, []*drawing.Panel{nest}, j.panels())
+	inside := rectangle(100, 100)
+	j := job(inside, piece)
+	require.Equal(t, []*drawing.Panel{inside}, j.panels())
 	j.Separate = true
 	require.Equal(t, []*drawing.Panel{piece}, j.panels())
 }

@@ -20,7 +20,7 @@ func (t *table) garment(g *model.Garment) {
 		}
 	}
 	t.seams(g)
-	t.nests(g)
+	t.insides(g)
 	t.closures(g)
 	t.runs(g)
 	t.notions(g)
@@ -80,15 +80,15 @@ func (t *table) pair(name string, of func(measured.Size) measured.Pair) {
 	t.length(2, "first less second", func(s measured.Size) *float64 { return of(s).Difference })
 }
 
-func (t *table) nests(g *model.Garment) {
+func (t *table) insides(g *model.Garment) {
 	t.heading(0, "room between layers")
-	for _, n := range g.Nests {
+	for _, n := range g.Insides {
 		t.heading(1, n.Name)
 		for _, level := range g.Levels {
-			t.length(2, "at "+level.Name, func(s measured.Size) *float64 { return at(s.Nests[n.Name].Clearance, level) })
+			t.length(2, "at "+level.Name, func(s measured.Size) *float64 { return at(s.Insides[n.Name].Clearance, level) })
 		}
-		t.length(2, "least anywhere between", func(s measured.Size) *float64 { return s.Nests[n.Name].Least })
-		t.length(2, "inner stands outside by at most", func(s measured.Size) *float64 { return s.Nests[n.Name].Outside })
+		t.length(2, "least anywhere between", func(s measured.Size) *float64 { return s.Insides[n.Name].Least })
+		t.length(2, "inner stands outside by at most", func(s measured.Size) *float64 { return s.Insides[n.Name].Outside })
 	}
 }
 

@@ -7,9 +7,9 @@ import (
 	"understitch/model/curve"
 )
 
-// Allowed is the clearance that the nest asks for at a level: any from nothing
+// Allowed is the clearance that the inside asks for at a level: any from nothing
 // upward where it says nothing.
-func (n *Nest) Allowed(l *Level) Range {
+func (n *Inside) Allowed(l *Level) Range {
 	for _, c := range n.Clearance {
 		if c.Level == l {
 			return c.Range
@@ -18,8 +18,8 @@ func (n *Nest) Allowed(l *Level) Range {
 	return AnyFrom(0)
 }
 
-// Where the clearance at a level is stated, or the nest itself.
-func (n *Nest) AllowedAt(l *Level) Place {
+// Where the clearance at a level is stated, or the inside itself.
+func (n *Inside) AllowedAt(l *Level) Place {
 	for _, c := range n.Clearance {
 		if c.Level == l {
 			return c.Place
@@ -29,7 +29,7 @@ func (n *Nest) AllowedAt(l *Level) Place {
 }
 
 // Compared are the levels that both pieces reach, from the top down.
-func (n *Nest) Compared(g *Garment) []*Level {
+func (n *Inside) Compared(g *Garment) []*Level {
 	var out []*Level
 	for _, l := range g.Levels {
 		if n.Outer.Reaches(l) && n.Inner.Reaches(l) {
@@ -53,7 +53,7 @@ func (n *Nest) Compared(g *Garment) []*Level {
 // ClearanceAt is the width of the outer piece less that of the inner at a
 // level, darts closed, as drawn. Where one is drawn as a half on the fold and
 // the other whole, both are taken whole.
-func (n *Nest) ClearanceAt(l *Level) (float64, error) {
+func (n *Inside) ClearanceAt(l *Level) (float64, error) {
 	outer, err := n.Outer.Width(l)
 	if err != nil {
 		return 0, err
@@ -64,11 +64,11 @@ func (n *Nest) ClearanceAt(l *Level) (float64, error) {
 }
 
 // Frame is the motion that lays the inner piece on the outer one: none where
-// both are drawn in one frame, else by the share that the nest names.
-func (n *Nest) Frame(g *Garment) (curve.Motion, error) {
+// both are drawn in one frame, else by the share that the inside names.
+func (n *Inside) Frame(g *Garment) (curve.Motion, error) {
 	if n.Align == nil {
 		if !n.Outer.InFrame() || !n.Inner.InFrame() {
-			return curve.Identity(), missing("%s and %s are not drawn in one frame, and the nest names no share to lay them together by", n.Outer.Address(), n.Inner.Address())
+			return curve.Identity(), missing("%s and %s are not drawn in one frame, and the inside names no share to lay them together by", n.Outer.Address(), n.Inner.Address())
 		}
 		return curve.Identity(), nil
 	}
@@ -81,7 +81,7 @@ func (n *Nest) Frame(g *Garment) (curve.Motion, error) {
 
 // aligned are the lines by which a share lays the inner piece on the outer one,
 // darts closed, and whether one of the pieces lies turned over.
-func (n *Nest) aligned(g *Garment) (fixed, moving *curve.Path, over bool, err error) {
+func (n *Inside) aligned(g *Garment) (fixed, moving *curve.Path, over bool, err error) {
 	outer, inner, _, err := g.ShareWalks(n.Align)
 	if err != nil {
 		return nil, nil, false, err
@@ -102,7 +102,7 @@ func (n *Nest) aligned(g *Garment) (fixed, moving *curve.Path, over bool, err er
 // outer: off is how far the two lines lie apart at most, and at, in millimetres,
 // how far a point at some height may be out of its place up or down by that. Both
 // are nothing for pieces drawn in one frame.
-func (n *Nest) Doubt(g *Garment) (off float64, at func(y float64) float64, err error) {
+func (n *Inside) Doubt(g *Garment) (off float64, at func(y float64) float64, err error) {
 	d, err := n.laidDoubt(g)
 	return d.off, d.atHeight, err
 }
@@ -113,7 +113,7 @@ type laidDoubt struct {
 	line *curve.Path // nil where nothing needs laying
 }
 
-func (n *Nest) laidDoubt(g *Garment) (laidDoubt, error) {
+func (n *Inside) laidDoubt(g *Garment) (laidDoubt, error) {
 	if n.Align == nil {
 		return laidDoubt{}, nil
 	}

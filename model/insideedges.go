@@ -7,20 +7,20 @@ import (
 	"understitch/model/curve"
 )
 
-// Nested is an edge and the one that lies along it on a piece that its own is
-// nested with.
-type Nested struct {
+// EdgeInside is an edge and the one that lies along it on a piece that its own is
+// laidInside with.
+type EdgeInside struct {
 	Edge, Other *Edge
-	Nest        *Nest
+	Inside      *Inside
 }
 
-// NestedWith are the edges that lie along an edge on the pieces in which its own
-// lies, or which lie in it: in each nest the one of the same name, or else the one
+// InsideWith are the edges that lie along an edge on the pieces in which its own
+// lies, or which lie in it: in each inside the one of the same name, or else the one
 // that follows it as both were drafted, no further off than near and with its
 // cloth on the same side. An edge without such a counterpart has none.
-func (g *Garment) NestedWith(e *Edge, near float64) []Nested {
-	var out []Nested
-	for _, n := range g.Nests {
+func (g *Garment) InsideWith(e *Edge, near float64) []EdgeInside {
+	var out []EdgeInside
+	for _, n := range g.Insides {
 		others := n.Inner
 		switch {
 		case n.Outer.Has(e.Piece):
@@ -30,14 +30,14 @@ func (g *Garment) NestedWith(e *Edge, near float64) []Nested {
 			continue
 		}
 		if o := n.along(g, e, others, near); o != nil && o.Drawn() {
-			out = append(out, Nested{e, o, n})
+			out = append(out, EdgeInside{e, o, n})
 		}
 	}
 	return out
 }
 
-// along is the edge of other pieces of the nest that lies along an edge.
-func (n *Nest) along(g *Garment, e *Edge, others Group, near float64) *Edge {
+// along is the edge of other pieces of the inside that lies along an edge.
+func (n *Inside) along(g *Garment, e *Edge, others Group, near float64) *Edge {
 	var named []*Edge
 	for _, p := range others {
 		for _, o := range p.Edges {
@@ -110,7 +110,7 @@ func (g *Garment) Inward(e *Edge, l *Level) float64 {
 	return sum
 }
 
-// TakenApart is a level at which two nested edges were taken in by other amounts.
+// TakenApart is a level at which two laidInside edges were taken in by other amounts.
 type TakenApart struct {
 	Level       *Level
 	Edge, Other float64 // how far each was taken in
@@ -118,9 +118,9 @@ type TakenApart struct {
 
 // TakenApart are the levels at which both edges run and were not taken in alike,
 // to within so much.
-func (n Nested) TakenApart(g *Garment, within float64) []TakenApart {
+func (n EdgeInside) TakenApart(g *Garment, within float64) []TakenApart {
 	var out []TakenApart
-	for _, l := range n.Nest.Compared(g) {
+	for _, l := range n.Inside.Compared(g) {
 		if !n.Edge.runsAt(l) || !n.Other.runsAt(l) {
 			continue
 		}
@@ -138,9 +138,9 @@ func (e *Edge) runsAt(l *Level) bool {
 	return ok && y > box.Min.Y-nearEnd && y < box.Max.Y+nearEnd
 }
 
-// RoomKept reports whether the nest's clearance lies within what is asked for, by
+// RoomKept reports whether the inside's clearance lies within what is asked for, by
 // so much past it, at every level that can be compared.
-func (n *Nest) RoomKept(g *Garment, beyond float64) bool {
+func (n *Inside) RoomKept(g *Garment, beyond float64) bool {
 	levels := n.Compared(g)
 	for _, l := range levels {
 		clearance, err := n.ClearanceAt(l)

@@ -15,7 +15,7 @@ import (
 // inner piece's darts count in full. Between two ends of darts what they take out
 // runs evenly enough that the heights by those ends and midway decide: at an end
 // itself, or where an outline turns, the computer's arithmetic would tell what is met.
-func (n *Nest) DartsBetween(top, bottom, lower float64) (float64, error) {
+func (n *Inside) DartsBetween(top, bottom, lower float64) (float64, error) {
 	most := 0.0
 	at := func(y float64) error {
 		w, err := n.Inner.widthAt(y)
@@ -51,17 +51,17 @@ func (n *Nest) DartsBetween(top, bottom, lower float64) (float64, error) {
 // SameHalves reports whether both pieces are drawn as the same part of their
 // layer: both as halves, or both whole. A half on the fold can be compared with
 // a whole piece across, but not be laid on it.
-func (n *Nest) SameHalves() bool { return n.Outer.Times() == n.Inner.Times() }
+func (n *Inside) SameHalves() bool { return n.Outer.Times() == n.Inner.Times() }
 
 // OneFrame reports whether both pieces are drawn, in the garment's common
 // frame, so that a height is the same in both.
-func (n *Nest) OneFrame() bool {
+func (n *Inside) OneFrame() bool {
 	return n.Align == nil && n.Outer.Drawn() && n.Inner.Drawn() && n.Outer.InFrame() && n.Inner.InFrame()
 }
 
-// LaidOn is the nest's frame, where the inner piece laid by it lies on the outer
+// LaidOn is the inside's frame, where the inner piece laid by it lies on the outer
 // one: drawings beside each other on one paper tell nothing.
-func (n *Nest) LaidOn(g *Garment) (curve.Motion, error) {
+func (n *Inside) LaidOn(g *Garment) (curve.Motion, error) {
 	frame, err := n.Frame(g)
 	if err != nil {
 		return frame, err
@@ -75,9 +75,9 @@ func (n *Nest) LaidOn(g *Garment) (curve.Motion, error) {
 }
 
 // BesideEachOther reports whether the two drawings, the inner one laid by the
-// nest's frame, have nothing in common across: two pieces drawn on one paper
+// inside's frame, have nothing in common across: two pieces drawn on one paper
 // beside each other, which says nothing about how one lies in the other.
-func (n *Nest) BesideEachOther(g *Garment) (bool, error) {
+func (n *Inside) BesideEachOther(g *Garment) (bool, error) {
 	frame, err := n.Frame(g)
 	if err != nil {
 		return false, err

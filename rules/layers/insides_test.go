@@ -35,7 +35,7 @@ layer "lining" {
     edge "centre" { line = [[0, 40], [0, -5]] }
   }
 }
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
@@ -88,37 +88,37 @@ func TestInnerWithinOuter(t *testing.T) {
 				[]string{`edge "centre" { line = [[0, 40], [0, -5]] }
   }
 }
-nest`, `edge "centre" { line = [[0, 40], [0.4, 20], [0, -5]] }
+inside`, `edge "centre" { line = [[0, 40], [0.4, 20], [0, -5]] }
   }
 }
-nest`}), map[string]float64{"outline bust to waist": across, "outline waist to hip": across}, nil},
+inside`}), map[string]float64{"outline bust to waist": across, "outline waist to hip": across}, nil},
 		{"a dart on the lining for the shell's side seam",
-			join(drawn("[[20, -5], [20, 0], [20, 20], [20, 40]]"), dart("nest", "2", "20", "20")), nil, nil},
+			join(drawn("[[20, -5], [20, 0], [20, 20], [20, 40]]"), dart("inside", "2", "20", "20")), nil, nil},
 		// The dart ends 8 cm below the bust and 10 cm above the hip.
 		{"a dart on the lining that ends too soon",
-			join(drawn("[[20, -5], [20, 0], [20, 20], [20, 40]]"), dart("nest", "2", "12", "10")),
+			join(drawn("[[20, -5], [20, 0], [20, 20], [20, 40]]"), dart("inside", "2", "12", "10")),
 			map[string]float64{"bust to waist": -8, "waist to hip": -10}, nil},
 		{"a dart on the shell alone", dart("layer", "2", "12", "10"), map[string]float64{"waist": -20}, nil},
-		{"a dart on both", join(dart("layer", "2", "12", "10"), dart("nest", "2", "12", "10")), nil, nil},
+		{"a dart on both", join(dart("layer", "2", "12", "10"), dart("inside", "2", "12", "10")), nil, nil},
 		{"drawn beside each other", []string{inner, "layer \"lining\" {\n  side = \"inner\"\n  piece \"front\" {\n    fold = centre\n    edge \"top\"    { line = [[30, -5], [50, -5]] }\n",
 			`[[20, -5], [20, 0], [18, 20], [20, 40]] }
     edge "hem"    { line = [[20, 40], [0, 40]] }
     edge "centre" { line = [[0, 40], [0, -5]] }
   }
 }
-nest`, `[[50, -5], [50, 0], [48, 20], [50, 40]] }
+inside`, `[[50, -5], [50, 0], [48, 20], [50, 40]] }
     edge "hem"    { line = [[50, 40], [30, 40]] }
     edge "centre" { line = [[30, 40], [30, -5]] }
   }
 }
-nest`}, nil, map[string]string{"outline": "shell.front and lining.front are drawn beside each other; only a share named by align tells how one lies in the other"}},
+inside`}, nil, map[string]string{"outline": "shell.front and lining.front are drawn beside each other; only a share named by align tells how one lies in the other"}},
 		{"laid together by a share", []string{inner, "layer \"lining\" {\n  side = \"inner\"\n  piece \"front\" {\n    fold = centre\n    levels = { bust = 5, waist = 25, hip = 45 }\n    edge \"top\"    { line = [[0, 0], [20, 0]] }\n",
 			`[[20, -5], [20, 0], [18, 20], [20, 40]] }
     edge "hem"    { line = [[20, 40], [0, 40]] }
     edge "centre" { line = [[0, 40], [0, -5]] }
   }
 }
-nest`, `[[20, 0], [20, 5], [18, 25], [20, 45]] }
+inside`, `[[20, 0], [20, 5], [18, 25], [20, 45]] }
     edge "hem"    { line = [[20, 45], [0, 45]] }
     edge "centre" { line = [[0, 45], [0, 0]] }
   }
@@ -127,9 +127,9 @@ share "top" {
   outer = [shell.front.top]
   inner = [lining.front.top]
 }
-nest`, wanted, wanted + "  align = \"top\"\n"}, nil, nil},
+inside`, wanted, wanted + "  align = \"top\"\n"}, nil, nil},
 		{"its own levels, and no share", []string{inner, change(t, inner, "fold = centre\n", "fold = centre\n    levels = { bust = 0, waist = 20, hip = 40 }\n")},
-			nil, map[string]string{"outline": "shell.front and lining.front are not drawn in one frame, and the nest names no share to lay them together by"}},
+			nil, map[string]string{"outline": "shell.front and lining.front are not drawn in one frame, and the inside names no share to lay them together by"}},
 		{"paper", []string{side, change(t, inner, "line = [[0, -5], [20, -5]]", "length = 20", "fold = centre\n", "fold = centre\n    width = { bust = 20, waist = 18.4 }\n") +
 			"    edge \"side\" { length = 46 }\n"}, map[string]float64{"waist": -4},
 			map[string]string{"outline": "lining.front.top has no drawing"}},
@@ -151,28 +151,28 @@ nest`, wanted, wanted + "  align = \"top\"\n"}, nil, nil},
 }
 
 func TestInnerWithinOuterMessages(t *testing.T) {
-	const last = "[20, 40]] }\n    edge \"hem\"    { line = [[20, 40], [0, 40]] }\n    edge \"centre\" { line = [[0, 40], [0, -5]] }\n  }\n}\nnest"
+	const last = "[20, 40]] }\n    edge \"hem\"    { line = [[20, 40], [0, 40]] }\n    edge \"centre\" { line = [[0, 40], [0, -5]] }\n  }\n}\ninside"
 	drawn := func(points, clearance string) string {
 		return change(t, bodice, "[[20, -5], [20, 0], [18, 20], "+last, points+", "+last, "inner = lining.front\n", "inner = lining.front\n"+clearance)
 	}
 	for _, c := range []struct{ name, src, want string }{
 		{"wider", drawn("[[20, -5], [20, 0], [18.3, 20]", ""),
 			"lining.front is 3 mm wider than shell.front at the waist level (18.3 cm across against 18 cm, darts closed, from the fold); " +
-				"nest.front asks for it to be no wider. Take the inner piece in, or let the outer one out, by 3 mm."},
+				"inside.front asks for it to be no wider. Take the inner piece in, or let the outer one out, by 3 mm."},
 		{"too narrow", drawn("[[20, -5], [20, 0], [15, 20]", "  clearance = { waist = [0, 2] }\n"),
 			"lining.front is 3 cm narrower than shell.front at the waist level (15 cm across against 18 cm, darts closed, from the fold); " +
-				"nest.front asks for it to be narrower by 0 to 2 cm. Let the inner piece out, or take the outer one in, by 1 cm."},
+				"inside.front asks for it to be narrower by 0 to 2 cm. Let the inner piece out, or take the outer one in, by 1 cm."},
 		{"not as large as meant", drawn("[[20, -5], [20, 0], [18, 20]", "  clearance = { waist = [-3, -1] }\n"),
 			"lining.front is as wide as shell.front at the waist level (18 cm across against 18 cm, darts closed, from the fold); " +
-				"nest.front asks for it to be wider by 1 cm to 3 cm. Let the inner piece out, or take the outer one in, by 1 cm."},
+				"inside.front asks for it to be wider by 1 cm to 3 cm. Let the inner piece out, or take the outer one in, by 1 cm."},
 		{"between two levels", drawn("[[20, -5], [20, 0], [19.3, 10], [18, 20]", ""),
 			"lining.front is 3 mm wider than shell.front between the levels bust and waist, 10 cm below the first (darts closed, from the fold); " +
-				"from the one to the other nest.front asks for it to be no wider. Take the inner piece in, or let the outer one out, by 3 mm."},
+				"from the one to the other inside.front asks for it to be no wider. Take the inner piece in, or let the outer one out, by 3 mm."},
 		{"a whole lining in a shell on the fold", change(t, drawn("[[20, -5], [20, 0], [18.3, 20]", ""), "piece \"front\" {\n    fold = centre\n    edge \"top\"    { line = [[0, -5], [20, -5]] }\n"+
 			"    edge \"side\"   { line = [[20, -5], [20, 0], [18.3", "piece \"front\" {\n    edge \"top\"    { line = [[-20, -5], [20, -5]] }\n    edge \"side\"   { line = [[20, -5], [20, 0], [18.3",
-			"[20, 40], [0, 40]] }\n    edge \"centre\" { line = [[0, 40], [0, -5]] }\n  }\n}\nnest", "[20, 40], [-20, 40]] }\n    edge \"other\" { line = [[-20, 40], [-18.3, 20], [-20, 0], [-20, -5]] }\n  }\n}\nnest"),
+			"[20, 40], [0, 40]] }\n    edge \"centre\" { line = [[0, 40], [0, -5]] }\n  }\n}\ninside", "[20, 40], [-20, 40]] }\n    edge \"other\" { line = [[-20, 40], [-18.3, 20], [-20, 0], [-20, -5]] }\n  }\n}\ninside"),
 			"lining.front is 6 mm wider than shell.front at the waist level (36.6 cm across against 36 cm, darts closed); " +
-				"nest.front asks for it to be no wider. Take the inner piece in, or let the outer one out, by 6 mm."},
+				"inside.front asks for it to be no wider. Take the inner piece in, or let the outer one out, by 6 mm."},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			result := look(t, InnerWithinOuter, c.src)

@@ -48,11 +48,11 @@ layer "lining" {
     edge "left"  { line = [[-18, 20], [-18, 0]] }
   }
 }
-nest "front" {
+inside "front" {
   outer = shell.front
   inner = lining.front
 }
-nest "whole" {
+inside "whole" {
   outer = shell.front
   inner = lining.whole
 }
@@ -60,16 +60,16 @@ nest "whole" {
 
 func TestClearance(t *testing.T) {
 	g := build(t, lined)
-	at := func(n *model.Nest, l *model.Level) float64 {
+	at := func(n *model.Inside, l *model.Level) float64 {
 		c, err := n.ClearanceAt(l)
 		require.NoError(t, err)
 		return c
 	}
-	require.InDelta(t, 20, at(g.Nests[0], g.Levels[0]), 1e-9)
-	require.InDelta(t, -10, at(g.Nests[0], g.Levels[1]), 1e-9)
-	require.InDelta(t, 40, at(g.Nests[1], g.Levels[0]), 1e-9, "half against whole: both whole")
-	require.True(t, g.Nests[0].SameHalves())
-	require.False(t, g.Nests[1].SameHalves())
+	require.InDelta(t, 20, at(g.Insides[0], g.Levels[0]), 1e-9)
+	require.InDelta(t, -10, at(g.Insides[0], g.Levels[1]), 1e-9)
+	require.InDelta(t, 40, at(g.Insides[1], g.Levels[0]), 1e-9, "half against whole: both whole")
+	require.True(t, g.Insides[0].SameHalves())
+	require.False(t, g.Insides[1].SameHalves())
 }
 
 func TestDartsBetween(t *testing.T) {
@@ -97,9 +97,9 @@ func TestDartsBetween(t *testing.T) {
 			for _, l := range g.Levels {
 				named[l.Name] = l
 			}
-			top, _ := g.Nests[0].Inner.LevelY(named[c.from])
-			bottom, _ := g.Nests[0].Inner.LevelY(named[c.to])
-			most, err := g.Nests[0].DartsBetween(top, bottom, c.lower)
+			top, _ := g.Insides[0].Inner.LevelY(named[c.from])
+			bottom, _ := g.Insides[0].Inner.LevelY(named[c.to])
+			most, err := g.Insides[0].DartsBetween(top, bottom, c.lower)
 			require.NoError(t, err)
 			require.InDelta(t, c.want, most, 1e-4, "what is taken out is asked for just inside the darts' ends")
 		})
@@ -119,7 +119,7 @@ func TestBesideEachOther(t *testing.T) {
 				src = src[:i] + moved.Replace(src[i:])
 			}
 			g := build(t, src)
-			beside, err := g.Nests[0].BesideEachOther(g)
+			beside, err := g.Insides[0].BesideEachOther(g)
 			require.NoError(t, err)
 			require.Equal(t, c.want, beside)
 		})
