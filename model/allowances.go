@@ -94,47 +94,53 @@ func (w *Walk) AllowanceSteps(least float64) []AllowanceStep {
 // allowance and that of any edge it meets in a seam, a closure or a share;
 // nothing where it meets none or not all is known.
 func (g *Garment) AllowanceApart(e *Edge) float64 {
-	g.layAllowances()
-	return g.figures.apart[e]
+	return g.laidAllowances().apart[e]
 }
 
 // LaidAlong are the edges that an edge lies along in seams, closures and shares,
 // each of them once.
 func (g *Garment) LaidAlong(e *Edge) []*Edge {
-	g.layAllowances()
-	return g.figures.laidOn[e]
+	return g.laidAllowances().beside[e]
 }
 
-func (g *Garment) layAllowances() {
-	if g.figures.apart != nil {
-		return
+// laidAllowances is what every edge of a garment meets, once it is found.
+type laidAllowances struct {
+	apart  map[*Edge]float64
+	beside map[*Edge][]*Edge
+}
+
+func (g *Garment) laidAllowances() *laidAllowances {
+	kept := In[laidAllowances](&g.Store)
+	if kept.apart != nil {
+		return kept
 	}
-	g.figures.apart, g.figures.laidOn = map[*Edge]float64{}, map[*Edge][]*Edge{}
+	kept.apart, kept.beside = map[*Edge]float64{}, map[*Edge][]*Edge{}
 	for _, j := range g.Joins() {
 		if a, b, err := g.Walks(j); err == nil {
-			g.keepApart(a, b)
+			kept.lay(a, b)
 		}
 	}
 	for _, s := range g.Shares {
 		if a, b, _, err := g.ShareWalks(s); err == nil {
-			g.keepApart(a, b)
+			kept.lay(a, b)
 		}
 	}
+	return kept
 }
 
-func (g *Garment) keepApart(a, b *Walk) {
+func (l *laidAllowances) lay(a, b *Walk) {
 	for _, s := range AllowancesAlong(a, b) {
-		g.layOn(s.A, s.B)
-		g.layOn(s.B, s.A)
+		l.layOn(s.A, s.B)
+		l.layOn(s.B, s.A)
 		if d := math.Abs(s.Apart()); Known(d) {
-			g.figures.apart[s.A] = max(g.figures.apart[s.A], d)
-			g.figures.apart[s.B] = max(g.figures.apart[s.B], d)
+			l.apart[s.A] = max(l.apart[s.A], d)
+			l.apart[s.B] = max(l.apart[s.B], d)
 		}
 	}
 }
 
-func (g *Garment) layOn(e, other *Edge) {
-	if !slices.Contains(g.figures.laidOn[e], other) {
-		g.figures.laidOn[e] = append(g.figures.laidOn[e], other)
+func (l *laidAllowances) layOn(e, other *Edge) {
+	if !slices.Contains(l.beside[e], other) {
+		l.beside[e] = append(l.beside[e], other)
 	}
 }

@@ -7,13 +7,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // twoByTwo is a seam of two edges on each side, known by tape; the places where
 // they meet lie 15 cm along the back and at along the front.
 func twoByTwo(t testing.TB, at float64, allowances ...float64) *model.Garment {
 	t.Helper()
-	return build(t, fmt.Sprintf(`
+	return modeltest.Build(t, fmt.Sprintf(`
 garment "trial" { unit = "cm" }
 layer "shell" {
   side = "outer"
@@ -97,6 +98,6 @@ func TestAllowanceApart(t *testing.T) {
 		"shell.back.upper":  2,
 		"shell.back.lower":  10,
 	} {
-		require.InDelta(t, want, g.AllowanceApart(edge(t, g, address)), 1e-9, address)
+		require.InDelta(t, want, g.AllowanceApart(modeltest.Edge(t, g, address)), 1e-9, address)
 	}
 }

@@ -135,10 +135,10 @@ func (p *Piece) redraw(shifts map[*Edge]curve.Shift) string {
 		return "as altered, " + e.Address() + " and " + e.Neighbour(true).Address() + " do not meet any more"
 	}
 	p.carry(shifts, closed)
-	p.figures = pieceFigures{}
+	p.Store = Store{}
 	for i, e := range p.Edges {
 		if closed[i] != e.Path {
-			e.Drafted, e.Path, e.figures = e.Path, closed[i], edgeFigures{}
+			e.Drafted, e.Path, e.Store = e.Path, closed[i], Store{}
 		}
 		if shift := shifts[e]; len(shift) > 0 && e.Cut != nil {
 			e.Cut = e.Cut.Sideways(shift, alterTolerance)

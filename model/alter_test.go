@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // fitted is a skirt front with a curved side, its side altered as stated.
@@ -54,12 +55,12 @@ layer "shell" {
 
 func TestAlterByTheSameEverywhereMovesByExactlyThat(t *testing.T) {
 	for _, d := range []float64{8, -5} {
-		g := build(t, fitted(fmt.Sprintf(`
+		g := modeltest.Build(t, fitted(fmt.Sprintf(`
 alter "fitting" {
   edges  = [shell.front.side]
   inward = { hip = %g }
 }`, d)))
-		side := edge(t, g, "shell.front.side")
+		side := modeltest.Edge(t, g, "shell.front.side")
 		require.NotNil(t, side.Drafted)
 		// Away from the trimmed waist corner every point has moved sideways by d.
 		for s := 20.0; s < side.Drafted.Length(); s += 10 {
@@ -75,7 +76,7 @@ alter "fitting" {
 }
 
 func TestAnAlterationAndItsInverseGiveBackTheDrawing(t *testing.T) {
-	g := build(t, fitted(`
+	g := modeltest.Build(t, fitted(`
 alter "first-fitting" {
   edges  = [shell.front.side]
   inward = { waist = 14, hip = 6, hem = -3 }
@@ -84,7 +85,7 @@ alter "undone" {
   edges  = [shell.front.side]
   inward = { hem = 3, waist = -14, hip = -6 }
 }`))
-	plain := build(t, fitted(""))
+	plain := modeltest.Build(t, fitted(""))
 	for i, e := range g.Edges() {
 		want := plain.Edges()[i].Path
 		require.InDelta(t, want.Length(), e.Length(), 1e-6)
@@ -95,12 +96,12 @@ alter "undone" {
 }
 
 func TestAlterCarriesNotchesAndDartsAtTheirHeight(t *testing.T) {
-	g := build(t, fitted(`
+	g := modeltest.Build(t, fitted(`
 alter "fitting" {
   edges  = [shell.front.side]
   inward = { waist = 14, hip = 6 }
 }`))
-	plain := build(t, fitted(""))
+	plain := modeltest.Build(t, fitted(""))
 	height := func(g *model.Garment, name string) float64 {
 		for _, n := range g.Notches() {
 			if n.Name == name {
@@ -131,10 +132,10 @@ alter "fitting" {
 }
 
 func TestAlterThatCannotBe(t *testing.T) {
-	g := build(t, fitted(""))
+	g := modeltest.Build(t, fitted(""))
 	g.Alterations = []*model.Alteration{{
 		Name:   "wrong",
-		Edges:  []*model.Edge{edge(t, g, "shell.front.hem")},
+		Edges:  []*model.Edge{modeltest.Edge(t, g, "shell.front.hem")},
 		Inward: []model.LevelValue{{Level: g.Levels[0], Value: 5}},
 	}}
 	diags := g.Alter()

@@ -18,6 +18,15 @@ const leastTolerance = 0.01
 // looked at one by one instead of enclosed: within it the width may jump.
 const corner = 1e-5
 
+// heights are two heights of a draft, the upper first.
+type heights struct{ top, bottom float64 }
+
+// rooms are what was found of an inside between two heights.
+type rooms struct {
+	least   map[heights]*Once[Least]
+	outside map[heights]*Once[curve.Bound]
+}
+
 // mostBands is how many bands are looked at before giving up: a hundred times
 // what a garment's pieces need.
 const mostBands = 100_000
@@ -29,7 +38,7 @@ const mostBands = 100_000
 // than its share of h from either end lies no further from the chord's point at
 // that share); the spans are halved where that leaves room for doubt.
 func (n *Inside) LeastBetween(top, bottom float64) (Least, error) {
-	return keptAt(&n.figures.least, heights{top, bottom}, func() (Least, error) { return n.least(top, bottom) })
+	return OnceAt(&In[rooms](&n.Store).least, heights{top, bottom}, func() (Least, error) { return n.least(top, bottom) })
 }
 
 func (n *Inside) least(top, bottom float64) (Least, error) {
@@ -209,7 +218,7 @@ func stray(arc, run, fall float64) float64 {
 // outer piece between two heights of the outer's frame, the inner laid on it by
 // the inside's own frame.
 func (n *Inside) OutsideBetween(g *Garment, top, bottom float64) (curve.Bound, error) {
-	return keptAt(&n.figures.outside, heights{top, bottom}, func() (curve.Bound, error) { return n.outside(g, top, bottom) })
+	return OnceAt(&In[rooms](&n.Store).outside, heights{top, bottom}, func() (curve.Bound, error) { return n.outside(g, top, bottom) })
 }
 
 func (n *Inside) outside(g *Garment, top, bottom float64) (curve.Bound, error) {

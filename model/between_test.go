@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // nested writes two pieces on the fold, each with a curved side through three
@@ -57,7 +58,7 @@ func TestLeastBetweenAgainstSampling(t *testing.T) {
 		}
 		darts := rapid.Float64Range(1, 40)
 		src := nested(x("outer"), x("inner"), darts.Draw(rt, "dart"), darts.Draw(rt, "dart"))
-		inside := build(t, src).Insides[0]
+		inside := modeltest.Build(t, src).Insides[0]
 		least, err := inside.LeastBetween(0, 300)
 		require.NoError(rt, err)
 
@@ -77,7 +78,7 @@ func TestLeastBetweenAgainstSampling(t *testing.T) {
 
 func TestLeastBetweenOfTheSamePiece(t *testing.T) {
 	x := [3]float64{220, 180, 240}
-	least, err := build(t, nested(x, x, 20, 20)).Insides[0].LeastBetween(0, 300)
+	least, err := modeltest.Build(t, nested(x, x, 20, 20)).Insides[0].LeastBetween(0, 300)
 	require.NoError(t, err)
 	require.InDelta(t, 0, least.Low, 0.011)
 	require.InDelta(t, 0, least.High, 1e-9)
@@ -85,7 +86,7 @@ func TestLeastBetweenOfTheSamePiece(t *testing.T) {
 
 func BenchmarkLeastBetween(b *testing.B) {
 	x := [3]float64{220, 180, 240}
-	inside := build(b, nested(x, x, 20, 20)).Insides[0]
+	inside := modeltest.Build(b, nested(x, x, 20, 20)).Insides[0]
 	for b.Loop() {
 		fresh := *inside // an inside keeps what it has reckoned
 		if _, err := fresh.LeastBetween(0, 300); err != nil {

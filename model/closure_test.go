@@ -4,12 +4,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"understitch/model/modeltest"
 )
 
 // A gusset drawn by its half beside the fold is twice as long when cut; an edge
 // that does not reach the fold is as long as drawn.
 func TestFullLengthCountsBothHalves(t *testing.T) {
-	g := build(t, `
+	g := modeltest.Build(t, `
 garment "brief" { unit = "cm" }
 layer "brief" {
   side = "inner"

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 func TestUnusedAndUsedTwice(t *testing.T) {
@@ -51,8 +52,8 @@ level "vent" { y = 45 }
 		{"a zip and the whole seam", zip + `seam "back" { join = [shell.back.centre, shell.back.centre] }`, nil, []model.Part{{0, 200}, {0, 200}, {0, 200}, {0, 200}}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			g := build(t, paper+levels+c.rest)
-			e := edge(t, g, "shell.back.centre")
+			g := modeltest.Build(t, paper+levels+c.rest)
+			e := modeltest.Edge(t, g, "shell.back.centre")
 			unused, err := g.Unused(e)
 			require.NoError(t, err)
 			require.Equal(t, c.unused, unused)

@@ -38,9 +38,9 @@ func (p *Piece) setIn() string {
 		return "set in by their allowances, " + e.Address() + " and " + e.Neighbour(true).Address() + " do not meet"
 	}
 	for i, e := range p.Edges {
-		e.Cut, e.Path, e.figures = e.Path, stitch[i], edgeFigures{}
+		e.Cut, e.Path, e.Store = e.Path, stitch[i], Store{}
 	}
-	p.figures = pieceFigures{}
+	p.Store = Store{}
 	return ""
 }
 
@@ -64,12 +64,15 @@ func (p *Piece) beside(inside float64) ([]*curve.Path, string) {
 	return out, ""
 }
 
+// cutLines are the lines along which a piece is cut, once they are drawn.
+type cutLines struct{ Once[[]*curve.Path] }
+
 // CutLine is the line along which the piece is cut, edge by edge: as drawn
 // where the drawing has it, else the stitch line set out by the allowances.
 // Corners are mitred; where a hem is turned up, the edges beside it are folded
 // back, so that the hem lies flat on the cloth above it.
 func (p *Piece) CutLine() ([]*curve.Path, error) {
-	return p.figures.cut.get(func() ([]*curve.Path, error) {
+	return In[cutLines](&p.Store).Get(func() ([]*curve.Path, error) {
 		if p.DrawnOn == CutLine && !p.altered() {
 			out := make([]*curve.Path, len(p.Edges))
 			for i, e := range p.Edges {

@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"understitch/model/modeltest"
 )
 
 // piece writes a piece from its edges' geometry, drawn net or with its 10 mm
@@ -51,7 +53,7 @@ func TestDrawnWithAllowancesIsTheSameAsNet(t *testing.T) {
 		}, []float64{100, 50 * math.Pi, 100}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			for i, e := range build(t, piece("cut", c.cut...)).Edges() {
+			for i, e := range modeltest.Build(t, piece("cut", c.cut...)).Edges() {
 				require.InDelta(t, c.lengths[i], e.Length(), 0.01, e.Name)
 			}
 		})
@@ -61,7 +63,7 @@ func TestDrawnWithAllowancesIsTheSameAsNet(t *testing.T) {
 // Free curves come back to 0.05 mm: set out by the allowance and read in again
 // as a drawing with allowances.
 func TestFreeCurvesComeBackThroughTheCutLine(t *testing.T) {
-	net := build(t, piece("stitch",
+	net := modeltest.Build(t, piece("stitch",
 		"smooth = [[0, 20], [60, 30], [95, 0]]",
 		"smooth = [[95, 0], [120, 90], [170, 130]]",
 		"smooth = [[170, 130], [150, 260], [185, 400]]",
@@ -74,7 +76,7 @@ func TestFreeCurvesComeBackThroughTheCutLine(t *testing.T) {
 	for _, l := range lines {
 		drawn = append(drawn, fmt.Sprintf("path = %q", l.Data(-1)))
 	}
-	for i, e := range build(t, piece("cut", drawn...)).Edges() {
+	for i, e := range modeltest.Build(t, piece("cut", drawn...)).Edges() {
 		require.InDelta(t, net.Edges()[i].Length(), e.Length(), 0.05, e.Name)
 	}
 }
@@ -83,7 +85,7 @@ func TestFreeCurvesComeBackThroughTheCutLine(t *testing.T) {
 // 31.416 mm longer than the stitch line (pi times the allowance, closed form).
 func TestCutLineRoundAHalfCircle(t *testing.T) {
 	for _, radius := range []float64{60, 140, 420} {
-		g := build(t, fmt.Sprintf(`
+		g := modeltest.Build(t, fmt.Sprintf(`
 garment "disc" { unit = "mm" }
 layer "shell" {
   side = "outer"
@@ -100,7 +102,7 @@ layer "shell" {
 }`, radius, 2*radius))
 		lines, err := g.Layers[0].Pieces[0].CutLine()
 		require.NoError(t, err)
-		curve := edge(t, g, "shell.half.curve")
+		curve := modeltest.Edge(t, g, "shell.half.curve")
 		require.InDelta(t, math.Pi*radius, curve.Length(), 1e-9)
 		require.InDelta(t, math.Pi*10, lines[0].Length()-curve.Length(), 1e-6)
 	}
@@ -109,7 +111,7 @@ layer "shell" {
 // The sides beside a flared hem's allowance are the mirror image of what lies
 // above the turn: turned up, the cut edge lies on the side seam.
 func TestHemIsFoldedBack(t *testing.T) {
-	g := build(t, `
+	g := modeltest.Build(t, `
 garment "flare" { unit = "mm" }
 layer "shell" {
   side = "outer"

@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // answering is a shell 20 cm across and a lining so much narrower at its side,
@@ -16,7 +17,7 @@ import (
 func answering(t testing.TB, narrower, right, longer float64) *model.Garment {
 	side := 20 - narrower/10
 	x, up := 9+right/10, 12+longer/10
-	return build(t, fmt.Sprintf(`
+	return modeltest.Build(t, fmt.Sprintf(`
 garment "bodice" { unit = "cm" }
 level "bust" { y = 0 }
 level "waist" { y = 20 }

@@ -9,13 +9,14 @@ import (
 	"pgregory.net/rapid"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // dartPiece has a dart on its top edge, its mouth from x = 9 to x = 11 and its
 // tip deep below the middle; beside the mouth the edge falls by slope.
 func dartPiece(t testing.TB, depth, slope float64) *model.Dart {
 	fall := 9 * slope
-	g := build(t, fmt.Sprintf(`
+	g := modeltest.Build(t, fmt.Sprintf(`
 garment "trial" { unit = "cm" }
 layer "shell" {
   side = "outer"

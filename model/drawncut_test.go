@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"understitch/model/curve"
+	"understitch/model/modeltest"
 )
 
 // beside is a piece drawn net, 300 mm along its top, with a cut line drawn beside
@@ -54,7 +55,7 @@ func TestDrawnCut(t *testing.T) {
 		{"a circle drawn in chords of 30 degrees", arch, chords(160, 6), 160 * (1 - math.Cos(math.Pi/12)), -1, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			e := build(t, beside(c.top, c.cut)).Edges()[0]
+			e := modeltest.Build(t, beside(c.top, c.cut)).Edges()[0]
 			d, err := e.DrawnCut()
 			require.NoError(t, err)
 			require.InDelta(t, c.off, d.Off, 0.021)
@@ -84,7 +85,7 @@ func TestDrawnCutOfFreeCurves(t *testing.T) {
 		more := float64(rapid.IntRange(0, 20).Draw(r, "more")) / 10
 		y := rapid.SliceOfN(rapid.IntRange(-30, 30), 3, 3).Draw(r, "y")
 		top := fmt.Sprintf("smooth = [[0, 0], [80, %d], [150, %d], [220, %d], [300, 0]]", y[0], y[1], y[2])
-		e := build(t, beside(top, "line = [[0, -10], [300, -10]]")).Edges()[0]
+		e := modeltest.Build(t, beside(top, "line = [[0, -10], [300, -10]]")).Edges()[0]
 		if _, radius, err := e.TightTurn(); err != nil || radius < 14 {
 			r.Skip("the allowance cannot be turned")
 		}
@@ -100,7 +101,7 @@ func TestDrawnCutOfFreeCurves(t *testing.T) {
 // A straight line drawn as a curve bends nowhere, wherever on the paper it lies: the
 // digits of its points are no bend.
 func TestAStraightCurveDoesNotBend(t *testing.T) {
-	e := build(t, beside("path = \"M 0 0 C 100 0 200 0 300 0\"", "line = [[0, -10], [300, -10]]")).Edges()[0]
+	e := modeltest.Build(t, beside("path = \"M 0 0 C 100 0 200 0 300 0\"", "line = [[0, -10], [300, -10]]")).Edges()[0]
 	drawn := e.Path
 	rapid.Check(t, func(r *rapid.T) {
 		at := rapid.Float64Range(-2000, 2000)

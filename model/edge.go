@@ -29,10 +29,13 @@ type Mouth struct {
 	From, To float64
 }
 
+// mouths are the mouths on an edge, once they are found.
+type mouths struct{ Once[[]Mouth] }
+
 // Mouths are the mouths of the darts that open on the edge, in order along it.
 // A paper edge has none: its tape ran over the closed darts.
 func (e *Edge) Mouths() []Mouth {
-	out, _ := e.figures.mouths.get(func() ([]Mouth, error) {
+	out, _ := In[mouths](&e.Store).Get(func() ([]Mouth, error) {
 		var out []Mouth
 		for _, d := range e.Piece.Darts {
 			if d.On == e && e.Drawn() {

@@ -33,5 +33,5 @@ func (e *Edge) redrawn(draw func(*curve.Path) *curve.Path) {
 			*line = draw(*line)
 		}
 	}
-	e.figures, e.Piece.figures = edgeFigures{}, pieceFigures{}
+	e.Store, e.Piece.Store = Store{}, Store{}
 }

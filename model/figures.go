@@ -1,61 +1,48 @@
 package model
 
-import "understitch/model/curve"
-
-// kept holds a figure that is computed once, when first asked for.
-type kept[T any] struct {
+// Once holds a figure that is computed once, when it is first needed.
+type Once[T any] struct {
 	done  bool
 	value T
 	err   error
 }
 
-func (k *kept[T]) get(compute func() (T, error)) (T, error) {
-	if !k.done {
-		k.value, k.err = compute()
-		k.done = true
+// Get returns the figure, and computes it the first time.
+func (o *Once[T]) Get(compute func() (T, error)) (T, error) {
+	if !o.done {
+		o.value, o.err = compute()
+		o.done = true
 	}
-	return k.value, k.err
+	return o.value, o.err
 }
 
-// keptAt is the kept figure for one key of several.
-func keptAt[K comparable, T any](at *map[K]*kept[T], key K, compute func() (T, error)) (T, error) {
+// OnceAt returns the figure for one key of several, and computes it the first
+// time.
+func OnceAt[K comparable, T any](at *map[K]*Once[T], key K, compute func() (T, error)) (T, error) {
 	if *at == nil {
-		*at = map[K]*kept[T]{}
+		*at = map[K]*Once[T]{}
 	}
-	k := (*at)[key]
-	if k == nil {
-		k = &kept[T]{}
-		(*at)[key] = k
+	o := (*at)[key]
+	if o == nil {
+		o = &Once[T]{}
+		(*at)[key] = o
 	}
-	return k.get(compute)
+	return o.Get(compute)
 }
 
-// heights are two heights of a draft, the upper first.
-type heights struct{ top, bottom float64 }
+// Store holds what has been computed about a thing, so that no figure is
+// computed twice. Each package that computes figures has a type of its own in
+// it, so the thing need not know who measures it. The zero value is empty.
+type Store struct{ figures []any }
 
-// The kept figures of a garment, a piece and an edge.
-type (
-	garmentFigures struct {
-		joins    []*Join
-		joinOf   map[Thing]*Join
-		grains   kept[[]GrainPair]
-		partners map[*Edge][]*Edge
-		uses     map[*Edge][]Use
-		apart    map[*Edge]float64
-		laidOn   map[*Edge][]*Edge
-		laying   map[*Edge]*laying
-		meetings map[*Notch][]NotchMeeting
+// In returns the figures of type T in a store: empty ones the first time.
+func In[T any](s *Store) *T {
+	for _, f := range s.figures { // a thing is measured by a few packages at most
+		if f, ok := f.(*T); ok {
+			return f
+		}
 	}
-	pieceFigures struct {
-		region kept[*curve.Region]
-		cut    kept[[]*curve.Path]
-		widths map[*Level]*kept[Width]
-	}
-	insideFigures struct {
-		least   map[heights]*kept[Least]
-		outside map[heights]*kept[curve.Bound]
-	}
-	edgeFigures struct {
-		mouths kept[[]Mouth]
-	}
-)
+	f := new(T)
+	s.figures = append(s.figures, f)
+	return f
+}

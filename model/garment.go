@@ -35,7 +35,7 @@ type Garment struct {
 	// for a garment that no spec stands behind.
 	Anew func(change func(*Garment)) *Garment
 
-	figures garmentFigures
+	Store Store // what is computed of it
 }
 
 // Level is a horizontal line of the draft that all pieces drawn in the common
@@ -118,7 +118,7 @@ type Piece struct {
 	LevelsAt  []LevelValue // the heights of levels in that frame
 	Widths    []LevelValue // paper pieces: measured across, darts closed
 
-	figures pieceFigures
+	Store Store // what is computed of it
 }
 
 // LevelValue is a figure that holds at one level.
@@ -144,7 +144,7 @@ type Edge struct {
 	Role        string // the house standard it follows; "" lets the garment tell
 	Place       Place
 
-	figures edgeFigures
+	Store Store // what is computed of it
 }
 
 // Allowance is the seam allowance along an edge.

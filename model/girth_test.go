@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // A bodice over a skirt, both on the fold, 20 cm across at the waist seam on
@@ -102,7 +103,7 @@ func TestGirthWithSeamsAcross(t *testing.T) {
 				require.Contains(t, src, c.change[0])
 				src = strings.Replace(src, c.change[0], c.change[1], 1)
 			}
-			g := build(t, src)
+			g := modeltest.Build(t, src)
 			girth, err := g.Girth(g.Layers[0], level(g, c.level))
 			if c.reason != "" {
 				require.EqualError(t, err, c.reason)
@@ -140,7 +141,7 @@ seam "waist" { join = [shell.bodice.waist, shell.skirt.waist] }
 seam "side"  { join = [shell.bodice.side, shell.bodice.side] }
 seam "skirt" { join = [shell.skirt.side, shell.skirt.side] }
 `
-	g := build(t, src)
+	g := modeltest.Build(t, src)
 	for name, want := range map[string]float64{"waist": 720, "hip": 960} {
 		girth, err := g.Girth(g.Layers[0], levelNamed(t, g, name))
 		require.NoError(t, err)
@@ -158,7 +159,7 @@ func TestGirthAtADippedWaistSeam(t *testing.T) {
 	src = strings.ReplaceAll(src, "[0, 40], [0, 0]", "[0, 40], [0, 1]")
 	// the skirt's side goes out by 6 in 40
 	for y, want := range map[string]float64{"0": 800, "0.5": 4 * (200 + 0.15*5), "0.999": 4 * (200 + 0.15*9.99)} {
-		g := build(t, strings.Replace(src, `level "waist" { y = 0 }`, `level "waist" { y = `+y+` }`, 1))
+		g := modeltest.Build(t, strings.Replace(src, `level "waist" { y = 0 }`, `level "waist" { y = `+y+` }`, 1))
 		girth, err := g.Girth(g.Layers[0], levelNamed(t, g, "waist"))
 		require.NoError(t, err)
 		require.InDelta(t, want, girth, 1e-6, y)
@@ -201,7 +202,7 @@ inside "skirt" {
   inner = lining.skirt
 }
 `
-	g := build(t, src)
+	g := modeltest.Build(t, src)
 	rooms := g.Rooms(layerNamed(t, g, "shell"), layerNamed(t, g, "lining"))
 	require.Len(t, rooms, 1)
 	require.InDelta(t, 400, rooms[0].Outer, 1e-6)

@@ -20,6 +20,9 @@ type GrainPair struct {
 	AngleA, AngleB float64 // of the grains, as the pieces are sewn, to the level or to the seam; Off is what they differ by, but for half turns
 }
 
+// grainPairs are a garment's, once they are found.
+type grainPairs struct{ Once[[]GrainPair] }
+
 // GrainPairs are the pairs of pieces whose grains can be compared, seam by seam.
 // Pieces that are drafted on levels are compared by the angles of their grains to
 // those, since a level runs on round the body; the angle to the seam would not do,
@@ -29,7 +32,7 @@ type GrainPair struct {
 // only where the seam runs along the grain rather than across it. The
 // halves of one piece agree by their making.
 func (g *Garment) GrainPairs() []GrainPair {
-	out, _ := g.figures.grains.get(func() ([]GrainPair, error) { return g.grainPairs(), nil })
+	out, _ := In[grainPairs](&g.Store).Get(func() ([]GrainPair, error) { return g.grainPairs(), nil })
 	return out
 }
 

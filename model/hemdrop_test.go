@@ -8,6 +8,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/modeltest"
 )
 
 // Two straight skirts, drawn in one frame without levels, whose hems lie 25 mm
@@ -45,7 +46,7 @@ inside "front" {
 }
 `
 	for degrees := 0.0; degrees < 360; degrees += 15 {
-		g := build(t, src)
+		g := modeltest.Build(t, src)
 		for _, e := range g.Edges() {
 			e.Path = e.Path.Move(curve.Rotate(curve.Point{X: 40, Y: 90}, degrees*math.Pi/180))
 		}

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // A shell and a lining of straight lines, 20 and 18 cm across on the fold, the
@@ -59,7 +60,7 @@ inside "whole" {
 `
 
 func TestClearance(t *testing.T) {
-	g := build(t, lined)
+	g := modeltest.Build(t, lined)
 	at := func(n *model.Inside, l *model.Level) float64 {
 		c, err := n.ClearanceAt(l)
 		require.NoError(t, err)
@@ -92,7 +93,7 @@ func TestDartsBetween(t *testing.T) {
 			require.Contains(t, lined, c.change[0])
 			src := strings.Replace(lined, c.change[0], c.change[1], 1)
 			src += "level \"under\" { y = 8 }\nlevel \"mid\" { y = 12 }\nlevel \"low\" { y = 18 }\n"
-			g := build(t, src)
+			g := modeltest.Build(t, src)
 			named := map[string]*model.Level{}
 			for _, l := range g.Levels {
 				named[l.Name] = l
@@ -118,7 +119,7 @@ func TestBesideEachOther(t *testing.T) {
 				moved := strings.NewReplacer("[0, 0]", "[30, 0]", "[18, 0]", "[48, 0]", "[21, 20]", "[51, 20]", "[0, 20]", "[30, 20]", "[9, 16]", "[39, 16]")
 				src = src[:i] + moved.Replace(src[i:])
 			}
-			g := build(t, src)
+			g := modeltest.Build(t, src)
 			beside, err := g.Insides[0].BesideEachOther(g)
 			require.NoError(t, err)
 			require.Equal(t, c.want, beside)

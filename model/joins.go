@@ -65,7 +65,7 @@ type Inside struct {
 	Clearance    []LevelRange
 	Place        Place
 
-	figures insideFigures
+	Store Store // what is computed of it
 }
 
 // Tape is a fastener tape.

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // A bodice whose fronts button from the neck to 30 cm below the bust and are sewn
@@ -122,7 +123,7 @@ seam "side"`, "start, stop), part(shell.front.centre", "start, stop), part(shell
 			if c.name == "from the hem up" {
 				src = strings.Replace(src, "part(shell.front.centre, start, stop)", "part(shell.front.centre, stop, end)", 1)
 			}
-			g := build(t, src)
+			g := modeltest.Build(t, src)
 			for name, want := range c.want {
 				girth, err := g.Girth(layerNamed(t, g, "shell"), levelNamed(t, g, name))
 				require.NoError(t, err)
@@ -147,7 +148,7 @@ inside "all" {
   outer = [shell.front, shell.back]
   inner = lining.whole
 }`, 1)
-	g := build(t, src)
+	g := modeltest.Build(t, src)
 	rooms := map[string]float64{}
 	for _, r := range g.Rooms(layerNamed(t, g, "shell"), layerNamed(t, g, "lining")) {
 		rooms[r.Level.Name] = r.Room()
@@ -171,7 +172,7 @@ func TestLapOfPaperPieces(t *testing.T) {
 			"closure.front laps over, and whether it reaches the waist level is not known: shell.front.front has no drawing and no notch called \"waist\" that would mark the level"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			g := build(t, `
+			g := modeltest.Build(t, `
 garment "coat" { unit = "cm" }
 level "waist" {}
 layer "shell" {
@@ -214,7 +215,7 @@ closure "front" {
 
 // The account names what it takes off, and how often.
 func TestGirthSum(t *testing.T) {
-	g := build(t, buttonedFront)
+	g := modeltest.Build(t, buttonedFront)
 	sum, err := g.GirthSum(layerNamed(t, g, "shell"), levelNamed(t, g, "bust"))
 	require.NoError(t, err)
 	require.Len(t, sum.Laps, 1)

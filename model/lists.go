@@ -38,41 +38,48 @@ type Join struct {
 
 	Misjoin *Misjoin // not nil: the seam names other edges than Sides, which are meant
 
-	kept kept[[2]*Walk]
-	way  string
+	Store Store // what is computed of it
+}
+
+// joins are those of a garment, once they are listed.
+type joins struct {
+	all []*Join
+	of  map[Thing]*Join
 }
 
 // Joins are the seams and the closures. A seam that names a wrong edge joins the
 // edges that are meant: what is wrong with it is said once, and not again by all
 // that is computed from it.
 func (g *Garment) Joins() []*Join {
-	if g.figures.joins == nil {
-		g.figures.joins = make([]*Join, 0, len(g.Seams)+len(g.Closures))
+	kept := In[joins](&g.Store)
+	if kept.all == nil {
+		kept.all = make([]*Join, 0, len(g.Seams)+len(g.Closures))
 		wrong := g.misjoins().all()
 		for _, s := range g.Seams {
 			j := &Join{Thing: s, Name: s.Name, Sides: s.Sides, Ease: s.Ease, Flip: s.Flip, Misjoin: wrong[s]}
 			if j.Misjoin != nil {
 				j.Sides = j.Misjoin.Sides
 			}
-			g.figures.joins = append(g.figures.joins, j)
+			kept.all = append(kept.all, j)
 		}
 		for _, c := range g.Closures {
 			sides := [2][]Stretch{{c.stretch(0)}, {c.stretch(1)}}
-			g.figures.joins = append(g.figures.joins, &Join{Thing: c, Name: c.Name, Sides: sides})
+			kept.all = append(kept.all, &Join{Thing: c, Name: c.Name, Sides: sides})
 		}
 	}
-	return g.figures.joins
+	return kept.all
 }
 
 // JoinOf finds the join of a seam or closure.
 func (g *Garment) JoinOf(thing Thing) *Join {
-	if g.figures.joinOf == nil {
-		g.figures.joinOf = make(map[Thing]*Join, len(g.Joins()))
+	kept := In[joins](&g.Store)
+	if kept.of == nil {
+		kept.of = make(map[Thing]*Join, len(g.Joins()))
 		for _, j := range g.Joins() {
-			g.figures.joinOf[j.Thing] = j
+			kept.of[j.Thing] = j
 		}
 	}
-	return g.figures.joinOf[thing]
+	return kept.of[thing]
 }
 
 // stretch is one edge of a closure, between the closure's marks.

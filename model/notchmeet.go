@@ -13,12 +13,16 @@ type NotchMeeting struct {
 	Along   float64 // where along its own edge, as drawn, the notch would meet its partner; NaN on another edge
 }
 
+// meetings are those of every notch of a garment, once they are found.
+type meetings struct{ of map[*Notch][]NotchMeeting }
+
 // Meetings are the notches that a notch is laid on. One that lies beyond the ends
 // of its edge is taken to belong to the notch of its name that has no partner. The
 // two halves of a mirrored pair are no partners.
 func (g *Garment) Meetings(n *Notch) []NotchMeeting {
-	if g.figures.meetings == nil {
-		g.figures.meetings = map[*Notch][]NotchMeeting{}
+	kept := In[meetings](&g.Store)
+	if kept.of == nil {
+		kept.of = map[*Notch][]NotchMeeting{}
 		for _, j := range g.Joins() {
 			if a, b, err := g.Walks(j); err == nil {
 				g.noteMeetings(j.Thing, a, b)
@@ -30,7 +34,7 @@ func (g *Garment) Meetings(n *Notch) []NotchMeeting {
 			}
 		}
 	}
-	return g.figures.meetings[n]
+	return kept.of[n]
 }
 
 func (g *Garment) noteMeetings(thing Thing, a, b *Walk) {
@@ -60,7 +64,8 @@ func (g *Garment) noteMeeting(thing Thing, w *Walk, n, partner *Notch, off, at f
 	if edge != n.On {
 		along = Unknown()
 	}
-	g.figures.meetings[n] = append(g.figures.meetings[n], NotchMeeting{thing, partner, off, along})
+	kept := In[meetings](&g.Store)
+	kept.of[n] = append(kept.of[n], NotchMeeting{thing, partner, off, along})
 }
 
 // MeantLevel is the level that a notch given by a point is meant to mark: the one

@@ -4,10 +4,12 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"understitch/model/modeltest"
 )
 
 func TestCornersAndCrossings(t *testing.T) {
-	g := build(t, `
+	g := modeltest.Build(t, `
 garment "trial" { unit = "cm" }
 layer "shell" {
   side = "outer"

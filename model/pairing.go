@@ -18,12 +18,19 @@ const (
 	ByOrder    = "the order in which they are stated"
 )
 
+// joinWalks are the two sides of a join, once they are laid out.
+type joinWalks struct {
+	Once[[2]*Walk]
+	way string
+}
+
 // Walks lays both sides of the join out, the second in the direction of the
 // first, as they are sewn.
 func (g *Garment) Walks(j *Join) (a, b *Walk, err error) {
-	both, err := j.kept.get(func() ([2]*Walk, error) {
+	laid := In[joinWalks](&j.Store)
+	both, err := laid.Get(func() ([2]*Walk, error) {
 		first, second, way, err := g.pair(j.Sides[0], j.Sides[1], j.Flip, g.alongside)
-		j.way = way
+		laid.way = way
 		return [2]*Walk{first, second}, err
 	})
 	return both[0], both[1], err
@@ -31,7 +38,7 @@ func (g *Garment) Walks(j *Join) (a, b *Walk, err error) {
 
 // Way tells by what the direction of the second side was found; it is known
 // once Walks was asked for.
-func (j *Join) Way() string { return j.way }
+func (j *Join) Way() string { return In[joinWalks](&j.Store).way }
 
 // ShareWalks lays both sides of a share out, the inner in the direction of the
 // outer. Layers are drafted one from the other: where both sides name several

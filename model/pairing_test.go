@@ -9,6 +9,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/modeltest"
 )
 
 // A sleeve known by tape has a notch more than the armhole: its top one meets
@@ -23,7 +24,7 @@ func TestNotchesTellTheWayThoughOneHasNoPartner(t *testing.T) {
 		{"the cap runs against it", 35, 23, 9, true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			g := build(t, fmt.Sprintf(`
+			g := modeltest.Build(t, fmt.Sprintf(`
 garment "trial" { unit = "cm" }
 layer "shell" {
   side = "outer"
@@ -70,7 +71,7 @@ seam "armhole" { join = [shell.body.armhole, shell.sleeve.cap] }
 // Two sides of two edges each, known by tape: whoever lists them begins at the
 // same end.
 func TestListedSidesRunAsListed(t *testing.T) {
-	g := build(t, `
+	g := modeltest.Build(t, `
 garment "trial" { unit = "cm" }
 layer "shell" {
   side = "outer"
@@ -118,7 +119,7 @@ func TestOwnLevelsTellTheWay(t *testing.T) {
   }
 `
 			}
-			g := build(t, "garment \"skirt\" { unit = \"cm\" }\nlevel \"hip\" { y = 20 }\nlayer \"shell\" {\n  side = \"outer\"\n"+
+			g := modeltest.Build(t, "garment \"skirt\" { unit = \"cm\" }\nlevel \"hip\" { y = 20 }\nlayer \"shell\" {\n  side = \"outer\"\n"+
 				piece("front", "", "0")+piece("back", c.levels, "30")+"}\nseam \"side\" { join = [shell.front.side, shell.back.side] }\n")
 			j := g.Joins()[0]
 			_, back, err := g.Walks(j)
@@ -151,7 +152,7 @@ seam "shoulder" { join = [shell.front.shoulder, shell.back.shoulder] }
 	ways := func(levels string) map[string]int {
 		out := map[string]int{}
 		for degrees := 0.0; degrees < 360; degrees += 7 {
-			g := build(t, fmt.Sprintf(src, levels))
+			g := modeltest.Build(t, fmt.Sprintf(src, levels))
 			turn := curve.Rotate(curve.Point{X: 30}, degrees*math.Pi/180)
 			for _, e := range g.Edges() {
 				e.Path = e.Path.Move(turn)

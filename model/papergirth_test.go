@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"understitch/model/modeltest"
 )
 
 // A skirt on paper: a front on the fold and two back halves, the hip marked on the
@@ -143,7 +145,7 @@ func TestGirthOfPaperPieces(t *testing.T) {
 				require.Contains(t, src, c.change[i])
 				src = strings.Replace(src, c.change[i], c.change[i+1], 1)
 			}
-			g := build(t, src)
+			g := modeltest.Build(t, src)
 			girth, err := g.Girth(g.Layers[0], levelNamed(t, g, c.level))
 			if c.reason != "" {
 				require.EqualError(t, err, c.reason)

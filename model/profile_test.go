@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // tubes are two layers of a front and a back on the fold, straight between the
@@ -51,7 +52,7 @@ func TestRooms(t *testing.T) {
 		outer := [2]float64{width.Draw(rt, "outer top"), width.Draw(rt, "outer low")}
 		inner := [2]float64{width.Draw(rt, "inner top"), width.Draw(rt, "inner low")}
 		for _, joined := range []bool{true, false} {
-			g := build(t, tubes(outer, inner, joined, "")+insides("{ top = [null, null] }"))
+			g := modeltest.Build(t, tubes(outer, inner, joined, "")+insides("{ top = [null, null] }"))
 			rooms := g.Rooms(g.Layers[0], g.Layers[1])
 			require.Len(rt, rooms, 2)
 			for i, r := range rooms { // from the top down, however they are listed
@@ -64,9 +65,9 @@ func TestRooms(t *testing.T) {
 }
 
 func TestRoomsOfAnOpenLayer(t *testing.T) {
-	g := build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, false, ""))
+	g := modeltest.Build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, false, ""))
 	require.Empty(t, g.Rooms(g.Layers[0], g.Layers[1]), "no insides")
-	g = build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, false, "")+"inside \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n")
+	g = modeltest.Build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, false, "")+"inside \"front\" {\n  outer = shell.front\n  inner = lining.front\n}\n")
 	require.Empty(t, g.Rooms(g.Layers[0], g.Layers[1]), "the backs are in no inside")
 }
 
@@ -83,7 +84,7 @@ func TestRoomChange(t *testing.T) {
 		{"an ease at one level", "ease = { top = [0, 4] }", "", model.Exactly(0)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			g := build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, true, c.more)+c.insides)
+			g := modeltest.Build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, true, c.more)+c.insides)
 			require.Equal(t, c.want, g.RoomChange(g.Layers[0], g.Layers[1], g.Levels[1], g.Levels[0]))
 		})
 	}
@@ -106,7 +107,7 @@ func TestRangeLess(t *testing.T) {
 }
 
 func TestLayerOver(t *testing.T) {
-	g := build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, true, ""))
+	g := modeltest.Build(t, tubes([2]float64{100, 80}, [2]float64{90, 80}, true, ""))
 	require.Nil(t, g.LayerOver(g.Layers[0]))
 	require.Equal(t, g.Layers[0], g.LayerOver(g.Layers[1]))
 }

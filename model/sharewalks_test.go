@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // An armhole of two edges that both begin at the shoulder, as high at its end as
@@ -56,7 +57,7 @@ func TestShareWalksRunTheSameWay(t *testing.T) {
 			"[shell.back.armhole]\n  inner = [lining.back.armhole]"}, "lining.back.armhole", model.ByLevels},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			g := build(t, strings.Replace(armholes, c.change[0], c.change[1], 1))
+			g := modeltest.Build(t, strings.Replace(armholes, c.change[0], c.change[1], 1))
 			outer, inner, way, err := g.ShareWalks(g.Shares[0])
 			require.NoError(t, err)
 			require.Equal(t, c.way, way)
@@ -72,7 +73,7 @@ func TestShareWalksOnPaper(t *testing.T) {
 	src := strings.ReplaceAll(armholes, "smooth = [[12, -8], [16, 0], [22, 4]]", "length = 16")
 	src = strings.Replace(src, "[shell.front.armhole, shell.back.armhole]\n  inner = [lining.front.armhole, lining.back.armhole]",
 		"[shell.front.armhole]\n  inner = [lining.front.armhole]", 1)
-	g := build(t, src)
+	g := modeltest.Build(t, src)
 	outer, inner, way, err := g.ShareWalks(g.Shares[0])
 	require.NoError(t, err)
 	require.Equal(t, model.ByOrder, way)
@@ -126,7 +127,7 @@ share "top" {
 			"\"hem\"    { line = [[0, 100], [-200, 100]] }\n    edge \"under\" { line = [[-200, 100], [-200, 5]]").Replace(fronts), model.ByEnds, true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			g := build(t, c.src)
+			g := modeltest.Build(t, c.src)
 			_, inner, way, err := g.ShareWalks(g.Shares[0])
 			require.NoError(t, err)
 			require.Equal(t, c.way, way)

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // Over a quarter of a circle cos² and sin² have a mean of one half each; along a
@@ -30,7 +31,7 @@ func TestShrink(t *testing.T) {
 			if c.edge[0] == 'p' {
 				to = "[100, 0]"
 			}
-			g := build(t, fmt.Sprintf(`
+			g := modeltest.Build(t, fmt.Sprintf(`
 garment "test" { unit = "mm" }
 fabric "twill" { shrink = { across = 2, along = 4 } }
 layer "shell" {
@@ -43,7 +44,7 @@ layer "shell" {
   }
 }
 `, c.grain, c.edge, to))
-			w, err := g.Walk([]model.Stretch{{Edge: edge(t, g, "shell.front.side")}})
+			w, err := g.Walk([]model.Stretch{{Edge: modeltest.Edge(t, g, "shell.front.side")}})
 			require.NoError(t, err)
 			for _, way := range []*model.Walk{w, w.Reversed()} {
 				shrink, err := way.Shrink()

@@ -6,11 +6,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 func TestSideText(t *testing.T) {
-	g := build(t, bodice)
-	front, back := edge(t, g, "shell.front.hem"), edge(t, g, "shell.back.hem")
+	g := modeltest.Build(t, bodice)
+	front, back := modeltest.Edge(t, g, "shell.front.hem"), modeltest.Edge(t, g, "shell.back.hem")
 	for _, c := range []struct {
 		want string
 		side []model.Stretch
@@ -26,7 +27,7 @@ func TestSideText(t *testing.T) {
 }
 
 func TestSegmentsAndCorners(t *testing.T) {
-	g := build(t, bodice)
+	g := modeltest.Build(t, bodice)
 	a, b, err := g.Walks(g.Joins()[0])
 	require.NoError(t, err)
 	segments := model.Segments(a, b)
@@ -41,7 +42,7 @@ func TestSegmentsAndCorners(t *testing.T) {
 	require.Equal(t, "shell.front.arm", a.Corner(false).Address())
 	require.Equal(t, "shell.front.hem", a.Corner(true).Address())
 
-	half, err := g.Walk([]model.Stretch{{Edge: edge(t, g, "shell.front.side"), To: model.Mark{Kind: model.AtNotch, Notch: "waist"}}})
+	half, err := g.Walk([]model.Stretch{{Edge: modeltest.Edge(t, g, "shell.front.side"), To: model.Mark{Kind: model.AtNotch, Notch: "waist"}}})
 	require.NoError(t, err)
 	require.Nil(t, half.Corner(true))
 }

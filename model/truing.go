@@ -186,14 +186,18 @@ type laying struct {
 	across map[*Edge]*Join
 }
 
+// layings are those of every edge of a garment, once they are found.
+type layings struct{ of map[*Edge]*laying }
+
 func (g *Garment) laying(e *Edge) *laying {
-	if g.figures.laying == nil {
-		g.figures.laying = map[*Edge]*laying{}
+	kept := In[layings](&g.Store)
+	if kept.of == nil {
+		kept.of = map[*Edge]*laying{}
 		for _, j := range g.Joins() {
 			g.lay(j)
 		}
 	}
-	if l := g.figures.laying[e]; l != nil {
+	if l := kept.of[e]; l != nil {
 		return l
 	}
 	return &laying{}
@@ -201,12 +205,13 @@ func (g *Garment) laying(e *Edge) *laying {
 
 // lay enters a join at the edges of both of its sides.
 func (g *Garment) lay(j *Join) {
+	kept := In[layings](&g.Store)
 	for i, side := range j.Sides {
 		for _, s := range side {
-			l := g.figures.laying[s.Edge]
+			l := kept.of[s.Edge]
 			if l == nil {
 				l = &laying{across: map[*Edge]*Join{}}
-				g.figures.laying[s.Edge] = l
+				kept.of[s.Edge] = l
 			}
 			if n := len(l.by); n == 0 || l.by[n-1] != j {
 				l.by = append(l.by, j)

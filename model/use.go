@@ -28,14 +28,21 @@ type Use struct {
 	Err      error // the stretch cannot be placed, and why
 }
 
+// uses are those of every edge of a garment, once they are listed.
+type uses struct {
+	of       map[*Edge][]Use
+	partners map[*Edge][]*Edge
+}
+
 // Uses are everything the garment does with an edge. An edge that is named on
 // both sides of a join, as the halves of a mirrored pair are, has two uses by
 // that join.
 func (g *Garment) Uses(e *Edge) []Use {
-	if g.figures.uses == nil {
-		g.figures.uses = g.allUses()
+	kept := In[uses](&g.Store)
+	if kept.of == nil {
+		kept.of = g.allUses()
 	}
-	return g.figures.uses[e]
+	return kept.of[e]
 }
 
 func (g *Garment) allUses() map[*Edge][]Use {
@@ -77,19 +84,20 @@ func (g *Garment) allUses() map[*Edge][]Use {
 
 // Partners are the edges that an edge is joined to.
 func (g *Garment) Partners(e *Edge) []*Edge {
-	if g.figures.partners == nil {
-		g.figures.partners = map[*Edge][]*Edge{}
+	kept := In[uses](&g.Store)
+	if kept.partners == nil {
+		kept.partners = map[*Edge][]*Edge{}
 		for _, j := range g.Joins() {
 			for i, side := range j.Sides {
 				for _, s := range side {
 					for _, other := range j.Sides[1-i] {
-						g.figures.partners[s.Edge] = append(g.figures.partners[s.Edge], other.Edge)
+						kept.partners[s.Edge] = append(kept.partners[s.Edge], other.Edge)
 					}
 				}
 			}
 		}
 	}
-	return g.figures.partners[e]
+	return kept.partners[e]
 }
 
 // Describe names a use for a message: "seam.side", "the fold of shell.front".

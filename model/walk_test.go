@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // Front and back of a bodice: the back is drawn turned over, its side seam
@@ -45,8 +46,8 @@ seam "side" { join = [shell.front.side, shell.back.side] }
 `
 
 func TestWalkFindsTheWayRoundACorner(t *testing.T) {
-	g := build(t, bodice)
-	front, back := edge(t, g, "shell.front.hem"), edge(t, g, "shell.back.hem")
+	g := modeltest.Build(t, bodice)
+	front, back := modeltest.Edge(t, g, "shell.front.hem"), modeltest.Edge(t, g, "shell.back.hem")
 	for _, c := range []struct {
 		name      string
 		edges     []*model.Edge
@@ -54,7 +55,7 @@ func TestWalkFindsTheWayRoundACorner(t *testing.T) {
 	}{
 		{"front to back", []*model.Edge{front, back}, []bool{true, false}},
 		{"back to front", []*model.Edge{back, front}, []bool{true, false}},
-		{"two edges of one piece", []*model.Edge{edge(t, g, "shell.front.arm"), edge(t, g, "shell.front.neck")}, []bool{true, true}},
+		{"two edges of one piece", []*model.Edge{modeltest.Edge(t, g, "shell.front.arm"), modeltest.Edge(t, g, "shell.front.neck")}, []bool{true, true}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var stretches []model.Stretch
@@ -73,7 +74,7 @@ func TestWalkFindsTheWayRoundACorner(t *testing.T) {
 }
 
 func TestSeamSidesRunAlongsideEachOther(t *testing.T) {
-	g := build(t, bodice)
+	g := modeltest.Build(t, bodice)
 	join := g.JoinOf(g.Seams[0])
 	a, b, err := g.Walks(join)
 	require.NoError(t, err)
@@ -91,25 +92,25 @@ func TestSeamSidesRunAlongsideEachOther(t *testing.T) {
 // drawn the other way round, is turned over on to its place. The seam's two
 // angles with the armholes add up here to what the line turns by.
 func TestLaidTurnsThePieceOver(t *testing.T) {
-	g := build(t, bodice)
-	w, err := g.Walk([]model.Stretch{{Edge: edge(t, g, "shell.front.arm")}, {Edge: edge(t, g, "shell.back.arm")}})
+	g := modeltest.Build(t, bodice)
+	w, err := g.Walk([]model.Stretch{{Edge: modeltest.Edge(t, g, "shell.front.arm")}, {Edge: modeltest.Edge(t, g, "shell.back.arm")}})
 	require.NoError(t, err)
 	path, err := w.Laid(0, 1)
 	require.NoError(t, err)
 	require.InDelta(t, w.Length, path.Length(), 1e-9)
 	// Front and back are mirror images here, so the laid line is symmetrical
 	// about the seam: its ends are as far apart as the seam's direction says.
-	seam := edge(t, g, "shell.front.side").Path.Direction(0)
+	seam := modeltest.Edge(t, g, "shell.front.side").Path.Direction(0)
 	across := path.End().Sub(path.Start())
 	require.InDelta(t, 0, across.Dot(seam), 1e-6)
 }
 
 func TestCornerAngle(t *testing.T) {
-	g := build(t, bodice)
-	hem := edge(t, g, "shell.front.hem")
+	g := modeltest.Build(t, bodice)
+	hem := modeltest.Edge(t, g, "shell.front.hem")
 	run := model.Run{Edge: hem, From: 0, To: hem.Length()}
 	require.InDelta(t, 90, run.CornerAngle(true), 1e-9, "hem and centre front")
 	require.InDelta(t, 90+11.3099, run.CornerAngle(false), 1e-3, "hem and side: atan(4/20) over square")
-	back := edge(t, g, "shell.back.hem")
+	back := modeltest.Edge(t, g, "shell.back.hem")
 	require.InDelta(t, 90+11.3099, model.Run{Edge: back, From: 0, To: back.Length()}.CornerAngle(false), 1e-3, "the same on the piece drawn the other way round")
 }

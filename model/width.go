@@ -41,9 +41,12 @@ func (p *Piece) Times() float64 {
 	return n
 }
 
+// region is the cloth inside an outline, once it is laid out.
+type region struct{ Once[*curve.Region] }
+
 // Region is the cloth inside the piece's outline.
 func (p *Piece) Region() (*curve.Region, error) {
-	return p.figures.region.get(func() (*curve.Region, error) {
+	return In[region](&p.Store).Get(func() (*curve.Region, error) {
 		if err := p.Undrawn(); err != nil {
 			return nil, err
 		}
@@ -89,9 +92,12 @@ func (p *Piece) paperWidth(l *Level) *LevelValue {
 	return nil
 }
 
+// widths are those of a piece at the levels where they were taken.
+type widths struct{ at map[*Level]*Once[Width] }
+
 // Width measures the piece across at a level.
 func (p *Piece) Width(l *Level) (Width, error) {
-	return keptAt(&p.figures.widths, l, func() (Width, error) {
+	return OnceAt(&In[widths](&p.Store).at, l, func() (Width, error) {
 		if v := p.paperWidth(l); v != nil {
 			return Width{Net: v.Value, Gross: v.Value}, nil
 		}

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/modeltest"
 )
 
 // A skirt front of straight lines, 20 cm wide at the waist and 30 cm at the
@@ -44,7 +45,7 @@ seam "side" { join = [shell.front.side, shell.back.side] }
 `
 
 func TestWidthAndGirth(t *testing.T) {
-	g := build(t, skirt)
+	g := modeltest.Build(t, skirt)
 	front := g.Layers[0].Pieces[0]
 	for _, c := range []struct {
 		level      int
@@ -65,7 +66,7 @@ func TestWidthAndGirth(t *testing.T) {
 }
 
 func TestGirthIsMissingWhereTheLayerIsOpen(t *testing.T) {
-	g := build(t, `
+	g := modeltest.Build(t, `
 garment "bib" { unit = "cm" }
 level "chest" { y = 5 }
 layer "shell" {
@@ -111,7 +112,7 @@ layer "shell" {
 	}
 	var nets []float64
 	for _, sign := range []string{"", "-"} {
-		g := build(t, src(sign))
+		g := modeltest.Build(t, src(sign))
 		w, err := g.Layers[0].Pieces[0].Width(g.Levels[0])
 		require.NoError(t, err)
 		require.InDelta(t, 200, w.Gross, 1e-6)
@@ -122,8 +123,8 @@ layer "shell" {
 }
 
 func TestSewnLengthClosesDarts(t *testing.T) {
-	g := build(t, skirt)
-	waist := edge(t, g, "shell.front.waist")
+	g := modeltest.Build(t, skirt)
+	waist := modeltest.Edge(t, g, "shell.front.waist")
 	require.InDelta(t, 200, waist.Length(), 1e-9)
 	require.InDelta(t, 170, waist.SewnLength(), 1e-9)
 	require.InDelta(t, 85, waist.Net(100), 1e-9, "the middle of the mouth falls on the closed dart")
@@ -142,7 +143,7 @@ func TestSewnLengthClosesDarts(t *testing.T) {
 // own curve, whichever leg of a dart it meets.
 func TestWidthUnderACurvedWaist(t *testing.T) {
 	for _, tip := range []float64{9, 9.5, 10, 10.5} {
-		g := build(t, fmt.Sprintf(`
+		g := modeltest.Build(t, fmt.Sprintf(`
 garment "skirt" { unit = "cm" }
 level "waist" { y = 0 }
 layer "shell" {

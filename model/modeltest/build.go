@@ -1,4 +1,6 @@
-package model_test
+// Package modeltest builds garments for the tests of the packages that measure
+// them.
+package modeltest
 
 import (
 	"testing"
@@ -9,8 +11,8 @@ import (
 	"understitch/model/spec"
 )
 
-// build reads a garment without sizes from the text of its spec.
-func build(t testing.TB, src string) *model.Garment {
+// Build reads a garment without sizes from the text of its spec.
+func Build(t testing.TB, src string) *model.Garment {
 	t.Helper()
 	doc, diags := spec.Read("test.garment.hcl", []byte(src), nil)
 	require.Empty(t, diags)
@@ -19,7 +21,8 @@ func build(t testing.TB, src string) *model.Garment {
 	return g
 }
 
-func edge(t testing.TB, g *model.Garment, address string) *model.Edge {
+// Edge finds an edge by its address.
+func Edge(t testing.TB, g *model.Garment, address string) *model.Edge {
 	t.Helper()
 	for _, e := range g.Edges() {
 		if e.Address() == address {
