@@ -50,6 +50,24 @@ type Beyond struct {
 // down if it falls more than it runs across, and crosses that level or is sewn,
 // folded or closed as the sides of a body are.
 func (n *Inside) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, error) {
+	return n.outsideWhere(g, func(p *curve.Path) []*curve.Path { return betweenHeights(p, top, bottom) },
+		func(outer, inner *Edge, f curve.Foot) bool { return g.widens(outer, inner, f, level) },
+		func(over *Edge) bool { return over.Finish != "" && top >= level })
+}
+
+// OutsideAll tells how far the inner piece stands out of the outer anywhere, of pieces
+// that lie at no level, as sleeves do. Such a draft may lie any way round, so its
+// sides are the edges that are folded, closed, or sewn to pieces that lie at no level
+// either; its cap is not.
+func (n *Inside) OutsideAll(g *Garment) (Beyond, error) {
+	return n.outsideWhere(g, func(p *curve.Path) []*curve.Path { return []*curve.Path{p} },
+		func(outer, _ *Edge, f curve.Foot) bool { return g.widensAlone(outer, f) },
+		func(over *Edge) bool { return over.Finish != "" })
+}
+
+// outsideWhere tells how far parts of the inner piece's outline stand out of the
+// outer piece; over edges that are free they may.
+func (n *Inside) outsideWhere(g *Garment, parts func(*curve.Path) []*curve.Path, widens func(outer, inner *Edge, f curve.Foot) bool, free func(*Edge) bool) (Beyond, error) {
 	var out Beyond
 	frame, err := n.Frame(g)
 	if err != nil {
@@ -62,9 +80,9 @@ func (n *Inside) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, 
 	told := map[*Edge]float64{} // how far the edges that a share lays on an outer edge stand out over it
 	longer := map[*Edge]float64{}
 	for _, e := range n.Inner[0].Edges {
-		for _, part := range betweenHeights(e.Path.Move(frame), top, bottom) {
+		for _, part := range parts(e.Path.Move(frame)) {
 			wider, past := outer.OutsideWhere(part, leastTolerance, func(f curve.Foot) bool {
-				return f.Edge < 0 || g.widens(n.Outer[0].Edges[f.Edge], e, f, level)
+				return f.Edge < 0 || widens(n.Outer[0].Edges[f.Edge], e, f)
 			})
 			out.Wider.Low, out.Wider.High = math.Max(out.Wider.Low, wider.Low), math.Max(out.Wider.High, wider.High)
 			if past.Edge < 0 {
@@ -78,13 +96,49 @@ func (n *Inside) OutsideBeyond(g *Garment, top, bottom, level float64) (Beyond, 
 		}
 	}
 	for _, over := range n.Outer[0].Edges {
-		lower := over.Finish != "" && top >= level
-		if d := longer[over]; !lower && d > told[over]+cornerReach && d > out.Longer {
+		if d := longer[over]; !free(over) && d > told[over]+cornerReach && d > out.Longer {
 			out.Longer, out.Over = d, over
 		}
 	}
 	return out, nil
 }
+
+// widensAlone reports whether what stands out over a place of an edge, of a piece
+// that lies at no level, is out sideways. What goes on past the end of a side is not.
+func (g *Garment) widensAlone(e *Edge, f curve.Foot) bool {
+	if !g.sideAlone(e) {
+		return false
+	}
+	for _, atEnd := range []bool{false, true} {
+		away := f.Along
+		if atEnd {
+			away = e.Length() - f.Along
+		}
+		if away > cornerReach || g.sideAlone(e.Neighbour(atEnd)) {
+			continue
+		}
+		off, along := f.From.Sub(f.On), e.Path.Direction(f.Along)
+		if math.Abs(off.Dot(along)) > math.Abs(off.Cross(along)) {
+			return false
+		}
+	}
+	return true
+}
+
+// sideAlone reports whether an edge of a piece that lies at no level is one of its
+// sides; see OutsideAll.
+func (g *Garment) sideAlone(e *Edge) bool {
+	partners := g.Partners(e)
+	for _, u := range g.Uses(e) {
+		if u.Kind == Folded || u.Kind == Closed {
+			return true
+		}
+	}
+	return len(partners) > 0 && !slices.ContainsFunc(partners, func(p *Edge) bool { return !p.Piece.AtNoLevel() })
+}
+
+// AtNoLevel reports whether the piece says that it lies at no level of the body.
+func (p *Piece) AtNoLevel() bool { return p.OwnLevels && len(p.LevelsAt) == 0 }
 
 // widens reports whether an inner edge that stands out over a place of an outer
 // one is out sideways there. At a corner where the side ends, what lies over the
@@ -138,7 +192,7 @@ func (g *Garment) sewnToBody(e *Edge) bool {
 			return true
 		}
 	}
-	return slices.ContainsFunc(g.Partners(e), func(p *Edge) bool { return !p.Piece.OwnLevels || len(p.Piece.LevelsAt) > 0 })
+	return slices.ContainsFunc(g.Partners(e), func(p *Edge) bool { return !p.Piece.AtNoLevel() })
 }
 
 // SidesEnd is the height, between a level and another height above or below it,

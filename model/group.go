@@ -43,9 +43,6 @@ func (g Group) Reaches(l *Level) bool {
 // Drawn reports whether every piece is drawn.
 func (g Group) Drawn() bool { return g.every((*Piece).Drawn) }
 
-// InFrame reports whether every piece is drafted in the garment's common frame.
-func (g Group) InFrame() bool { return g.every(func(p *Piece) bool { return !p.OwnLevels }) }
-
 // OnFold reports whether every piece is drawn as a half on the fold.
 func (g Group) OnFold() bool { return g.every(func(p *Piece) bool { return p.Fold != nil }) }
 

@@ -40,7 +40,7 @@ func (g *Garment) HemDrops(n *Inside) ([]HemDrop, error) {
 		if !ok {
 			continue
 		}
-		d, err := g.hemDrop(o, in)
+		d, err := g.hemDrop(n, o, in)
 		if err != nil {
 			reason = err
 			continue
@@ -131,7 +131,7 @@ func (f fall) counterpart(g *Garment, outer []fall, oneFrame bool) (fall, bool) 
 	return best, least < besides
 }
 
-func (g *Garment) hemDrop(outer, inner fall) (HemDrop, error) {
+func (g *Garment) hemDrop(n *Inside, outer, inner fall) (HemDrop, error) {
 	d := HemDrop{Outer: outer.edge, Inner: inner.edge}
 	for _, l := range slices.Backward(g.LevelsDown()) {
 		below, okOuter := outer.below(l)
@@ -148,7 +148,7 @@ func (g *Garment) hemDrop(outer, inner fall) (HemDrop, error) {
 		d.From = "measured from " + innerTop.Address() + ", which the layers share"
 		return d, nil
 	}
-	if outer.edge.Drawn() && inner.edge.Drawn() && !outer.edge.Piece.OwnLevels && !inner.edge.Piece.OwnLevels {
+	if outer.edge.Drawn() && inner.edge.Drawn() && (n.AsDrawn() || outer.edge.Piece.SameFrame(inner.edge.Piece)) {
 		down := outer.down(g)
 		d.OuterDown, d.InnerDown, d.From = outer.lower().Dot(down), inner.lower().Dot(down), "by their heights in the draft"
 		d.Drop = d.OuterDown - d.InnerDown

@@ -67,10 +67,7 @@ func (n *Inside) ClearanceAt(l *Level) (float64, error) {
 // both are drawn in one frame, else by the share that the inside names.
 func (n *Inside) Frame(g *Garment) (curve.Motion, error) {
 	if n.Align == nil {
-		if !n.Outer.InFrame() || !n.Inner.InFrame() {
-			return curve.Identity(), missing("%s and %s are not drawn in one frame, and the inside names no share to lay them together by", n.Outer.Address(), n.Inner.Address())
-		}
-		return curve.Identity(), nil
+		return curve.Identity(), n.framed()
 	}
 	fixed, moving, over, err := n.aligned(g)
 	if err != nil {

@@ -53,11 +53,9 @@ func (n *Inside) DartsBetween(top, bottom, lower float64) (float64, error) {
 // a whole piece across, but not be laid on it.
 func (n *Inside) SameHalves() bool { return n.Outer.Times() == n.Inner.Times() }
 
-// OneFrame reports whether both pieces are drawn, in the garment's common
-// frame, so that a height is the same in both.
-func (n *Inside) OneFrame() bool {
-	return n.Align == nil && n.Outer.Drawn() && n.Inner.Drawn() && n.Outer.InFrame() && n.Inner.InFrame()
-}
+// OneFrame reports whether all pieces are drawn, in one frame, so that a height is
+// the same in all.
+func (n *Inside) OneFrame() bool { return n.AsDrawn() && n.Outer.Drawn() && n.Inner.Drawn() }
 
 // LaidOn is the inside's frame, where the inner piece laid by it lies on the outer
 // one: drawings beside each other on one paper tell nothing.

@@ -62,6 +62,7 @@ type Inside struct {
 	Name         string
 	Outer, Inner Group
 	Align        *Share // nil: drawn in one frame
+	Laid         bool   // it says itself that they lie as they are drawn
 	Clearance    []LevelRange
 	Place        Place
 

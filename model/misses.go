@@ -9,7 +9,7 @@ import "math"
 func (g *Garment) Misses(layer *Layer, level *Level) (top, bottom float64, misses bool) {
 	top, bottom = math.Inf(1), math.Inf(-1)
 	for _, p := range layer.Pieces {
-		if p.OwnLevels && len(p.LevelsAt) == 0 {
+		if p.AtNoLevel() {
 			continue // it lies at no level
 		}
 		if p.OwnLevels || !p.Drawn() {

@@ -104,8 +104,10 @@ func (g *Garment) alongside(a, b *Walk) (same bool, by string) {
 	if d := notchFit(a, b.Reversed()) - notchFit(a, b); math.Abs(d) > clearly {
 		return d > 0, ByNotches
 	}
-	if same, ok := drawnAlong(a, b); ok {
-		return same, ByDrawing
+	if oneFrame(a, b) {
+		if same, ok := drawnAlong(a, b); ok {
+			return same, ByDrawing
+		}
 	}
 	if len(a.Runs) > 1 && len(b.Runs) > 1 {
 		return true, ByListing
@@ -116,9 +118,6 @@ func (g *Garment) alongside(a, b *Walk) (same bool, by string) {
 // drawnAlong finds in which of the two ways the ends of two drawn walks lie nearer
 // together on one sheet.
 func drawnAlong(a, b *Walk) (same, ok bool) {
-	if !oneFrame(a, b) {
-		return false, false
-	}
 	direct := startOf(a).Dist(startOf(b)) + endOf(a).Dist(endOf(b))
 	crossed := startOf(a).Dist(endOf(b)) + endOf(a).Dist(startOf(b))
 	return direct < crossed, math.Abs(direct-crossed) > clearly

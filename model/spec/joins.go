@@ -96,9 +96,26 @@ func (b *drafter) inside(c *block) {
 	case !isText:
 		n.Align = thing(b, e, "share", b.g.Shares, nameOf)
 	case name == "draft":
+		n.Laid = true
+		b.asDrawn(e, n)
 	default:
 		if n.Align = find(b.g.Shares, name, nameOf); n.Align == nil {
 			b.nothing(e, "share", "", name, append(namesOf(b.g.Shares, nameOf), "draft"))
+		}
+	}
+}
+
+// asDrawn refuses pieces that are said to be drawn in one frame and have a level at
+// different heights.
+func (b *drafter) asDrawn(e hclsyntax.Expression, n *model.Inside) {
+	for _, p := range slices.Concat(n.Outer, n.Inner) {
+		if l := n.Outer[0].Parted(p); l != nil {
+			first, _ := n.Outer[0].LevelY(l)
+			other, _ := p.LevelY(l)
+			b.fault(e.Range(), "Draw them in one frame, or name a share to lay them together by: align = share.top.",
+				"%s has the %s level at %s and %s at %s: they are not drawn in one frame",
+				n.Outer[0].Address(), l.Name, b.unit.Show(first), p.Address(), b.unit.Show(other))
+			return
 		}
 	}
 }

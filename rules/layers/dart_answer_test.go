@@ -181,10 +181,10 @@ func TestDartAnswerWithoutAFrame(t *testing.T) {
 	waist := twoPoint("waist", 9, 20, 2, 12, 10)
 	src := darted(waist, waist)
 	i := strings.LastIndex(src, "fold = centre\n")
-	src = src[:i] + "levels = { bust = 0, waist = 20 }\n    " + src[i:]
+	src = src[:i] + "levels = { bust = 0, waist = 21 }\n    " + src[i:]
 	result := look(t, DartAnswer, src)
 	require.Empty(t, result.Findings)
-	require.Equal(t, map[string]string{"": "shell.front and lining.front are not drawn in one frame, and the inside names no share to lay them together by"},
+	require.Equal(t, map[string]string{"": "shell.front and lining.front are not drawn in one frame: they have the waist level at different heights, and the inside names no share to lay them together by"},
 		reasons(result.NotPossible))
 	aligned := strings.Replace(src, "inner = lining.front\n", "inner = lining.front\n  align = \"centre\"\n", 1) +
 		"share \"centre\" {\n outer = shell.front.centre\n inner = lining.front.centre\n}\n"

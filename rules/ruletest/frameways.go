@@ -125,11 +125,31 @@ type frames struct {
 func (w way) frames(g *model.Garment) *rapid.Generator[frames] {
 	return rapid.Custom(func(t *rapid.T) frames {
 		f := frames{w.frame(t), map[string]curve.Motion{}}
-		for _, p := range g.Pieces() {
+		for i, p := range g.Pieces() {
 			if p.OwnLevels {
-				f.own[p.Address()] = w.frame(t)
+				f.own[p.Address()] = w.together(t, g.Pieces()[:i], p, f)
 			}
 		}
 		return f
 	})
+}
+
+// together is where a piece with levels of its own is moved to: along with an earlier
+// piece that is drawn in one frame with it, else by itself, and so far down that no
+// two frames become one by chance.
+func (w way) together(t *rapid.T, earlier []*model.Piece, p *model.Piece, f frames) curve.Motion {
+	for _, o := range earlier {
+		if o.SameFrame(p) {
+			if o.OwnLevels {
+				return f.own[o.Address()]
+			}
+			return f.whole
+		}
+	}
+	return w.frame(t).Then(down(len(earlier) + 1))
+}
+
+// down moves a draft so many times farther down than drafts are moved by chance.
+func down(times int) curve.Motion {
+	return curve.Translate(curve.Point{Y: 4 * reach * float64(times)})
 }

@@ -61,9 +61,10 @@ func move(p *model.Piece, m curve.Motion) {
 	}
 }
 
-// apart gives every piece a frame of its own, with the garment's levels in it.
+// apart gives every piece a frame of its own, with the garment's levels in it at
+// heights of its own.
 func apart(g *model.Garment) {
-	for _, p := range g.Pieces() {
+	for i, p := range g.Pieces() {
 		if p.OwnLevels {
 			continue
 		}
@@ -71,5 +72,6 @@ func apart(g *model.Garment) {
 		for _, l := range g.Levels {
 			p.LevelsAt = append(p.LevelsAt, model.LevelValue{Level: l, Value: l.Y, Place: l.Place})
 		}
+		move(p, down(i+1)) // else they would still be in one frame
 	}
 }
