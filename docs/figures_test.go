@@ -11,6 +11,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/measuring"
+	"understitch/model/sewing"
 )
 
 // The figures that how-figures-are-computed.md quotes of its own examples are
@@ -29,15 +31,15 @@ func TestQuotedFigures(t *testing.T) {
 	skirt, bodice, brief, altered := garments["darted-skirt"], garments["bust-dart"], garments["brief"], garments["taken-in"]
 	front := skirt.Layers[0].Pieces[0]
 	across := func(p *model.Piece, l *model.Level) float64 {
-		w, err := p.Width(l)
+		w, err := measuring.WidthOf(p, l)
 		require.NoError(t, err)
 		return w.Net
 	}
-	girth, err := skirt.Girth(skirt.Layers[0], skirt.Levels[0])
+	girth, err := measuring.Girth(skirt, skirt.Layers[0], skirt.Levels[0])
 	require.NoError(t, err)
-	_, open := bodice.Girth(bodice.Layers[0], bodice.Levels[0])
+	_, open := measuring.Girth(bodice, bodice.Layers[0], bodice.Levels[0])
 	require.Error(t, open)
-	run, err := brief.RunLength(brief.Measures[0])
+	run, err := sewing.LayRun(brief, brief.Measures[0])
 	require.NoError(t, err)
 	tape := model.Tape{Pitch: 19.05, Head: 9, Clear: 1.5}
 	quoted := []string{

@@ -43,9 +43,9 @@ func (l Legs) Close() curve.Motion {
 	return turn.Then(curve.Translate(l.A.Sub(turn.Apply(l.B))))
 }
 
-// crossing tells where the horizontal at y meets one leg, as the distance from
+// Crossing tells where the horizontal at y meets one leg, as the distance from
 // the tip, and whether it does.
-func (l Legs) crossing(end curve.Point, y float64) (fromTip float64, ok bool) {
+func (l Legs) Crossing(end curve.Point, y float64) (fromTip float64, ok bool) {
 	dy := end.Y - l.Tip.Y
 	if dy == 0 {
 		return 0, false
@@ -54,10 +54,37 @@ func (l Legs) crossing(end curve.Point, y float64) (fromTip float64, ok bool) {
 	return t * l.Tip.Dist(end), t >= 0 && t <= 1
 }
 
-// on is the point of a leg at a distance from the tip.
-func (l Legs) on(end curve.Point, fromTip float64) curve.Point {
+// On is the point of a leg at a distance from the tip.
+func (l Legs) On(end curve.Point, fromTip float64) curve.Point {
 	if l.Tip == end {
 		return end // a leg of no length
 	}
 	return l.Tip.Lerp(end, fromTip/l.Tip.Dist(end))
+}
+
+// besideMouth is how far beside the mouth, in millimetres, the edge's direction
+// is taken: an edge that bends at the mouth is drawn to the tenth of a
+// millimetre, and its bend may lie that much to either side.
+const besideMouth = 0.5
+
+// CapAngle is the turn, in degrees and never negative, that the edge makes over
+// the dart once its legs are laid together: nothing where it runs on smoothly.
+// It stands for darts whose mouth opens on a drawn edge, clear of its ends.
+func (d *Dart) CapAngle() (float64, error) {
+	legs := d.Legs()
+	if d.On == nil || len(legs) != 1 {
+		return 0, Missingf("%s does not open on a drawn edge", d.Address())
+	}
+	for _, m := range d.On.Mouths() {
+		if m.Dart != d {
+			continue
+		}
+		if m.From < besideMouth || m.To > d.On.Length()-besideMouth {
+			return 0, Missingf("%s opens at the end of %s", d.Address(), d.On.Address())
+		}
+		before := d.On.Path.DirectionBefore(m.From - besideMouth)
+		after := legs[0].Close().Direction(d.On.Path.Direction(m.To + besideMouth))
+		return math.Abs(math.Atan2(before.Cross(after), before.Dot(after))) * 180 / math.Pi, nil
+	}
+	return 0, Missingf("%s has no mouth on %s", d.Address(), d.On.Address())
 }

@@ -71,39 +71,39 @@ func (e *Edge) Raw(net float64) float64 {
 
 // nearEnd is how close, in millimetres, a level may come to an edge's end and
 // still be taken to pass through it: far below what a pencil can draw.
-const nearEnd = 0.01
+const NearEnd = 0.01
 
 // LevelAt is the distance along the edge as drawn at which a level crosses it.
 // Where it crosses several times the first counts.
 func (e *Edge) LevelAt(l *Level) (float64, error) {
 	if !e.Drawn() {
-		return e.paperLevel(l)
+		return e.PaperLevel(l)
 	}
 	y, ok := e.Piece.LevelY(l)
 	if !ok {
-		return 0, missing("%s has no %s level of its own", e.Piece.Address(), l.Name)
+		return 0, Missingf("%s has no %s level of its own", e.Piece.Address(), l.Name)
 	}
 	if at := e.Path.Crossings(y); len(at) > 0 {
 		return at[0], nil
 	}
-	if math.Abs(e.Path.Start().Y-y) < nearEnd {
+	if math.Abs(e.Path.Start().Y-y) < NearEnd {
 		return 0, nil
 	}
-	if math.Abs(e.Path.End().Y-y) < nearEnd {
+	if math.Abs(e.Path.End().Y-y) < NearEnd {
 		return e.Length(), nil
 	}
-	return 0, missing("the %s level does not cross %s", l.Name, e.Address())
+	return 0, Missingf("the %s level does not cross %s", l.Name, e.Address())
 }
 
-// paperLevel finds a level on an edge without a drawing by the notch that
+// PaperLevel finds a level on an edge without a drawing by the notch that
 // carries its name.
-func (e *Edge) paperLevel(l *Level) (float64, error) {
+func (e *Edge) PaperLevel(l *Level) (float64, error) {
 	for _, n := range e.Piece.Notches {
 		if n.On == e && n.Name == l.Name && Known(n.At) {
 			return n.At, nil
 		}
 	}
-	return 0, missing("%s has no drawing and no notch called %q that would mark the level", e.Address(), l.Name)
+	return 0, Missingf("%s has no drawing and no notch called %q that would mark the level", e.Address(), l.Name)
 }
 
 // MarkAt is the distance along the edge as drawn of a mark on it.
@@ -120,7 +120,7 @@ func (e *Edge) MarkAt(m Mark) (float64, error) {
 				return s, err
 			}
 		}
-		return 0, missing("%s has no notch called %q", e.Address(), m.Notch)
+		return 0, Missingf("%s has no notch called %q", e.Address(), m.Notch)
 	}
 	return 0, nil
 }
@@ -157,11 +157,45 @@ func (e *Edge) Neighbour(atEnd bool) *Edge {
 	return e.Piece.Edges[(e.Index+n-1)%n]
 }
 
-// end is the point at the edge's end (or start) and the direction in which the
+// End is the point at the edge's end (or start) and the direction in which the
 // edge leaves it.
-func (e *Edge) end(atEnd bool) (at, leaving curve.Point) {
+func (e *Edge) End(atEnd bool) (at, leaving curve.Point) {
 	if atEnd {
 		return e.Path.End(), e.Path.DirectionBefore(e.Length()).Scale(-1)
 	}
 	return e.Path.Start(), e.Path.Direction(0)
+}
+
+// EndAt moves the end of a drawn edge, before any alteration, as a cutter would who
+// re-draws it to another point; with handle set the line keeps its direction
+// there. The cut line of a piece drawn with its allowances goes along by as much; one
+// drawn beside the stitch line stays.
+func (e *Edge) EndAt(p curve.Point, handle bool) {
+	by := p.Sub(e.Path.End())
+	e.redrawn(func(line *curve.Path) *curve.Path { return line.EndAt(line.End().Add(by), handle) })
+}
+
+// StartAt moves the start of a drawn edge in the same way.
+func (e *Edge) StartAt(p curve.Point, handle bool) {
+	by := p.Sub(e.Path.Start())
+	e.redrawn(func(line *curve.Path) *curve.Path {
+		return line.Reverse().EndAt(line.Start().Add(by), handle).Reverse()
+	})
+}
+
+// MoveBy moves a drawn edge as a whole, before any alteration.
+func (e *Edge) MoveBy(by curve.Point) {
+	e.redrawn(func(line *curve.Path) *curve.Path { return line.Move(curve.Translate(by)) })
+}
+
+// Turn draws an edge the other way round, before any alteration.
+func (e *Edge) Turn() { e.redrawn((*curve.Path).Reverse) }
+
+func (e *Edge) redrawn(draw func(*curve.Path) *curve.Path) {
+	for _, line := range []**curve.Path{&e.Path, &e.Cut} {
+		if *line != nil {
+			*line = draw(*line)
+		}
+	}
+	e.Store, e.Piece.Store = Store{}, Store{}
 }

@@ -74,9 +74,9 @@ func (n *Inside) outOfFrame() *Piece {
 	return nil
 }
 
-// framed is the reason why an inside without a share does not tell how its pieces
+// Framed is the reason why an inside without a share does not tell how its pieces
 // lie in each other, or nil.
-func (n *Inside) framed() error {
+func (n *Inside) Framed() error {
 	if n.AsDrawn() {
 		return nil
 	}
@@ -85,5 +85,5 @@ func (n *Inside) framed() error {
 	if l := first.Parted(other); l != nil {
 		why = ": they have the " + l.Name + " level at different heights"
 	}
-	return missing("%s and %s are not drawn in one frame%s, and the inside names no share to lay them together by", first.Address(), other.Address(), why)
+	return Missingf("%s and %s are not drawn in one frame%s, and the inside names no share to lay them together by", first.Address(), other.Address(), why)
 }

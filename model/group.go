@@ -1,6 +1,9 @@
 package model
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Group is one piece, or several pieces of a layer that are sewn to each other
 // and compared as one: where two layers have their seams in different places,
@@ -37,16 +40,16 @@ func (g Group) Has(p *Piece) bool {
 
 // Reaches reports whether every piece reaches a level.
 func (g Group) Reaches(l *Level) bool {
-	return g.every(func(p *Piece) bool { return p.Reaches(l) })
+	return g.Every(func(p *Piece) bool { return p.Reaches(l) })
 }
 
 // Drawn reports whether every piece is drawn.
-func (g Group) Drawn() bool { return g.every((*Piece).Drawn) }
+func (g Group) Drawn() bool { return g.Every((*Piece).Drawn) }
 
 // OnFold reports whether every piece is drawn as a half on the fold.
-func (g Group) OnFold() bool { return g.every(func(p *Piece) bool { return p.Fold != nil }) }
+func (g Group) OnFold() bool { return g.Every(func(p *Piece) bool { return p.Fold != nil }) }
 
-func (g Group) every(holds func(*Piece) bool) bool {
+func (g Group) Every(holds func(*Piece) bool) bool {
 	for _, p := range g {
 		if !holds(p) {
 			return false
@@ -62,35 +65,24 @@ func (g Group) LevelY(l *Level) (float64, bool) { return g[0].LevelY(l) }
 // in that, and each is then measured whole.
 func (g Group) Times() float64 {
 	times := g[0].Times()
-	if g.every(func(p *Piece) bool { return p.Times() == times }) {
+	if g.Every(func(p *Piece) bool { return p.Times() == times }) {
 		return times
 	}
 	return 1
 }
 
-// Width measures the pieces across at a level, side by side.
-func (g Group) Width(l *Level) (Width, error) {
-	return g.across(func(p *Piece) (Width, error) { return p.Width(l) })
-}
-
-// widthAt measures the pieces across at a height of the common frame.
-func (g Group) widthAt(y float64) (Width, error) {
-	return g.across(func(p *Piece) (Width, error) { return p.widthAt(y) })
-}
-
-func (g Group) across(width func(*Piece) (Width, error)) (Width, error) {
-	if len(g) == 1 {
-		return width(g[0])
-	}
-	var sum Width
-	for _, p := range g {
-		w, err := width(p)
-		if err != nil {
-			return Width{}, err
+// Allowed is the clearance that the inside asks for at a level: any from nothing
+// upward where it says nothing.
+func (n *Inside) Allowed(l *Level) Range {
+	for _, c := range n.Clearance {
+		if c.Level == l {
+			return c.Range
 		}
-		share := p.Times() / g.Times()
-		sum.Net += w.Net * share
-		sum.Gross += w.Gross * share
 	}
-	return sum, nil
+	return AnyFrom(0)
+}
+
+// States reports whether the inside itself says what it asks for at a level.
+func (n *Inside) States(l *Level) bool {
+	return slices.ContainsFunc(n.Clearance, func(c LevelRange) bool { return c.Level == l })
 }

@@ -1,5 +1,24 @@
 package model
 
+// Alteration re-draws edges after a fitting: each is moved sideways, towards
+// its own cloth, by the amounts stated at levels.
+type Alteration struct {
+	Name   string
+	Edges  []*Edge
+	Inward []LevelValue // positive takes in, negative lets out
+	Place  Place
+}
+
+// Address of an alteration: "alter.second-fitting".
+func (a *Alteration) Address() string { return "alter." + a.Name }
+
+// Where the alteration's block stands.
+func (a *Alteration) Where() Place { return a.Place }
+
+// OneFrame reports whether all pieces are drawn, in one frame, so that a height is
+// the same in all.
+func (n *Inside) OneFrame() bool { return n.AsDrawn() && n.Outer.Drawn() && n.Inner.Drawn() }
+
 // Mark is a place along an edge: its start or end, a level, or a notch.
 type Mark struct {
 	Kind  MarkKind

@@ -63,7 +63,7 @@ func (g *Garment) Joins() []*Join {
 			kept.all = append(kept.all, j)
 		}
 		for _, c := range g.Closures {
-			sides := [2][]Stretch{{c.stretch(0)}, {c.stretch(1)}}
+			sides := [2][]Stretch{{c.Stretch(0)}, {c.Stretch(1)}}
 			kept.all = append(kept.all, &Join{Thing: c, Name: c.Name, Sides: sides})
 		}
 	}
@@ -82,8 +82,8 @@ func (g *Garment) JoinOf(thing Thing) *Join {
 	return kept.of[thing]
 }
 
-// stretch is one edge of a closure, between the closure's marks.
-func (c *Closure) stretch(side int) Stretch {
+// Stretch is one edge of a closure, between the closure's marks.
+func (c *Closure) Stretch(side int) Stretch {
 	s := c.Edges[side]
 	if s.From.Kind == NoMark {
 		s.From = c.From

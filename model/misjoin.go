@@ -22,7 +22,7 @@ type Swap struct {
 // fitsWithin is how near, in millimetres, the sides of a seam must come to what
 // is meant of them for an edge to be taken as the one that was meant: what a seam
 // is walked to (see the rule seam-walk).
-const fitsWithin = 3.2
+const FitsWithin = 3.2
 
 // misjoins looks for seams that name a wrong edge.
 type misjoins struct {
@@ -89,14 +89,14 @@ func (m *misjoins) all() map[*Seam]*Misjoin {
 
 // of is what is wrong with a seam's edges; nil where nothing is.
 func (m *misjoins) of(s *Seam) *Misjoin {
-	was := misses(s.Ease, s.Sides)
+	was := Misses(s.Ease, s.Sides)
 	for _, swaps := range m.otherLayer(s) {
-		if sides := swapped(s.Sides, swaps); misses(s.Ease, sides) <= fitsWithin {
+		if sides := swapped(s.Sides, swaps); Misses(s.Ease, sides) <= FitsWithin {
 			return &Misjoin{swaps, sides}
 		}
 	}
 	for _, swaps := range m.otherEdge(s, was) {
-		if sides := swapped(s.Sides, swaps); misses(s.Ease, sides) <= fitsWithin && misses(s.Ease, sides) < was {
+		if sides := swapped(s.Sides, swaps); Misses(s.Ease, sides) <= FitsWithin && Misses(s.Ease, sides) < was {
 			return &Misjoin{swaps, sides}
 		}
 	}
@@ -115,7 +115,7 @@ func (m *misjoins) otherLayer(s *Seam) [][]Swap {
 				continue
 			}
 			meant := l.edge(st.Edge.Piece.Name, st.Edge.Name)
-			fits = fits && meant != nil && whole(st) && m.joined[st.Edge] > 1 && m.taken[meant] == 0
+			fits = fits && meant != nil && Whole(st) && m.joined[st.Edge] > 1 && m.taken[meant] == 0
 			swaps = append(swaps, Swap{st, meant})
 		}
 		if fits && len(swaps) > 0 {
@@ -131,7 +131,7 @@ func (m *misjoins) otherLayer(s *Seam) [][]Swap {
 func (m *misjoins) otherEdge(s *Seam, was float64) [][]Swap {
 	var out [][]Swap
 	for _, st := range slices.Concat(s.Sides[0], s.Sides[1]) {
-		if !whole(st) || m.taken[st.Edge] < 2 || m.joined[st.Edge] < 2 && was <= fitsWithin {
+		if !Whole(st) || m.taken[st.Edge] < 2 || m.joined[st.Edge] < 2 && was <= FitsWithin {
 			continue
 		}
 		for _, e := range st.Edge.Piece.Edges {
@@ -143,7 +143,7 @@ func (m *misjoins) otherEdge(s *Seam, was float64) [][]Swap {
 	return out
 }
 
-func whole(st Stretch) bool { return st.From.Kind == NoMark && st.To.Kind == NoMark }
+func Whole(st Stretch) bool { return st.From.Kind == NoMark && st.To.Kind == NoMark }
 
 func (l *Layer) edge(piece, name string) *Edge {
 	for _, p := range l.Pieces {
@@ -172,9 +172,9 @@ func swapped(sides [2][]Stretch, swaps []Swap) [2][]Stretch {
 	return out
 }
 
-// misses is how far the sides of a seam are from what is meant of their lengths;
+// Misses is how far the sides of a seam are from what is meant of their lengths;
 // without end where a length is not known.
-func misses(ease Range, sides [2][]Stretch) float64 {
+func Misses(ease Range, sides [2][]Stretch) float64 {
 	var lengths [2]float64
 	for i, side := range sides {
 		for _, st := range side {

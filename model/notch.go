@@ -12,7 +12,7 @@ import (
 func (n *Notch) Position() (along, off float64, err error) {
 	switch {
 	case n.ByPoint && !n.On.Drawn():
-		return 0, 0, missing("%s is given by a point, but %s has no drawing", n.Address(), n.On.Address())
+		return 0, 0, Missingf("%s is given by a point, but %s has no drawing", n.Address(), n.On.Address())
 	case n.ByPoint:
 		along, off = n.On.Path.Nearest(n.Point)
 		if n.On.Cut != nil { // such a notch is marked on the line that was drawn
@@ -33,7 +33,7 @@ func (n *Notch) Position() (along, off float64, err error) {
 func (n *Notch) Mark() (curve.Point, error) {
 	s, _, err := n.Position()
 	if err == nil && !n.On.Drawn() {
-		err = missing("%s has no drawing", n.On.Address())
+		err = Missingf("%s has no drawing", n.On.Address())
 	}
 	if err != nil {
 		return curve.Point{}, err
@@ -46,7 +46,7 @@ func (n *Notch) Mark() (curve.Point, error) {
 // on it.
 func (n *Notch) Beyond() float64 {
 	out := Range{0, n.On.Length()}.Beyond(n.At)
-	if math.Abs(out) <= nearEnd {
+	if math.Abs(out) <= NearEnd {
 		return 0
 	}
 	return out

@@ -1,6 +1,9 @@
 package rules
 
-import "understitch/model"
+import (
+	"understitch/model"
+	"understitch/model/layering"
+)
 
 // Status is how a look ended.
 type Status uint8
@@ -32,7 +35,7 @@ type Outcome struct {
 	Message string // findings: what is wrong, with the figure and what to correct
 	Reason  string // not possible: why
 	Place   model.Place
-	Spot    model.Spot
+	Spot    layering.Spot
 	Related []Related
 	Mend    *Mend
 	Size    string

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
 )
 
 // Pass is all that a rule may touch while it looks at one thing of one garment
@@ -30,9 +31,9 @@ type Say struct {
 	Message func() string
 	Related []Related
 	Mend    *Mend
-	Spot    model.Spot // where on a piece a finding lies, for the drawing
-	Mild    bool       // a finding is one severity less than the rule's gravest
-	Note    bool       // a finding is a note: worth a look, and may well be meant
+	Spot    layering.Spot // where on a piece a finding lies, for the drawing
+	Mild    bool          // a finding is one severity less than the rule's gravest
+	Note    bool          // a finding is a note: worth a look, and may well be meant
 
 	Cures []Cure // ways to put a finding right, to see what else is put right with it: see Engine.Trace
 	Only  bool   // a finding is told only where something follows from it

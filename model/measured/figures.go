@@ -1,6 +1,11 @@
 package measured
 
-import "understitch/model"
+import (
+	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/measuring"
+	"understitch/model/sewing"
+)
 
 // The figures of the document one by one, for readers who need few of them and
 // would not wait for all.
@@ -9,7 +14,7 @@ import "understitch/model"
 func Girths(g *model.Garment, l *model.Layer) Levels {
 	out := Levels{}
 	for _, level := range g.Levels {
-		girth, err := g.Girth(l, level)
+		girth, err := measuring.Girth(g, l, level)
 		out.put(level, girth, err)
 	}
 	return out
@@ -20,7 +25,7 @@ func Girths(g *model.Garment, l *model.Layer) Levels {
 func Widths(g *model.Garment, p *model.Piece) Levels {
 	out := Levels{}
 	for _, level := range g.Levels {
-		w, err := p.Width(level)
+		w, err := measuring.WidthOf(p, level)
 		out.put(level, w.Net, err)
 	}
 	return out
@@ -82,24 +87,24 @@ func OfSeam(g *model.Garment, s *model.Seam) Pair { return join(g, g.JoinOf(s)) 
 
 // OfShare measures the two sides of edges that layers share, in millimetres, darts
 // closed.
-func OfShare(g *model.Garment, s *model.Share) Pair { return pair(g.ShareWalks(s)) }
+func OfShare(g *model.Garment, s *model.Share) Pair { return pair(sewing.ShareWalks(g, s)) }
 
 // OfClosure measures the two edges of a closure and what it adds when closed, in
 // millimetres.
 func OfClosure(g *model.Garment, c *model.Closure) Closure {
 	out := Closure{Pair: join(g, g.JoinOf(c))}
 	if c.Tape != nil {
-		out.Across = figure(c.Across())
+		out.Across = figure(sewing.Across(c))
 	}
 	return out
 }
 
 func join(g *model.Garment, j *model.Join) Pair {
-	a, b, err := g.Walks(j)
-	return pair(a, b, j.Way(), err)
+	a, b, err := sewing.Walks(g, j)
+	return pair(a, b, sewing.Way(j), err)
 }
 
-func pair(a, b *model.Walk, foundBy string, err error) Pair {
+func pair(a, b *sewing.Walk, foundBy string, err error) Pair {
 	if err != nil {
 		return Pair{}
 	}
@@ -126,8 +131,8 @@ func OfBone(b *model.Bone) Bone { return Bone{figure(b.Along.SewnLength()), know
 // millimetres; negative where the inner piece is the wider.
 func Clearances(g *model.Garment, n *model.Inside) Levels {
 	out := Levels{}
-	for _, level := range n.Compared(g) {
-		c, err := n.ClearanceAt(level)
+	for _, level := range layering.Compared(n, g) {
+		c, err := layering.ClearanceAt(n, level)
 		out.put(level, c, err)
 	}
 	return out
@@ -140,7 +145,7 @@ func Least(g *model.Garment, n *model.Inside) *float64 {
 	if !ok || !n.OneFrame() {
 		return nil
 	}
-	least, err := n.LeastBetween(top, bottom)
+	least, err := layering.LeastBetween(n, top, bottom)
 	return figure(least.High, err)
 }
 
@@ -154,18 +159,18 @@ func Outside(g *model.Garment, n *model.Inside) *float64 {
 	if len(n.Outer) > 1 || len(n.Inner) > 1 {
 		return nil // of several pieces there is no one outline
 	}
-	if beside, err := n.BesideEachOther(g); err != nil || beside {
+	if beside, err := layering.BesideEachOther(n, g); err != nil || beside {
 		return nil
 	}
-	bound, err := n.OutsideBetween(g, top, bottom)
+	bound, err := layering.OutsideBetween(n, g, top, bottom)
 	return figure(bound.High, err)
 }
 
 // between is the stretch between the first and the last level at which the
 // pieces of an inside can be compared.
 func between(g *model.Garment, n *model.Inside) (top, bottom float64, ok bool) {
-	levels := n.Compared(g)
-	if len(levels) < 2 || !n.SameHalves() {
+	levels := layering.Compared(n, g)
+	if len(levels) < 2 || !layering.SameHalves(n) {
 		return 0, 0, false
 	}
 	top, _ = n.Outer.LevelY(levels[0])

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 )
 
 // Of measures a garment in the size at hand.
@@ -79,7 +80,7 @@ func piece(g *model.Garment, p *model.Piece) Piece {
 // adds and what the body measures there.
 func OfRun(g *model.Garment, m *model.Measure) Run {
 	out := Run{Parts: []RunPart{}, Body: known(m.Against)}
-	length, err := g.RunLength(m)
+	length, err := sewing.LayRun(g, m)
 	if err != nil {
 		return out
 	}

@@ -2,11 +2,14 @@ package reckoned
 
 import (
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/measuring"
+	"understitch/model/sewing"
 )
 
 // Walk accounts for one side of a join or share, and adds it to what follows, or
 // takes it off.
-func (l *Lines) Walk(depth int, sign float64, w *model.Walk, name string) {
+func (l *Lines) Walk(depth int, sign float64, w *sewing.Walk, name string) {
 	if len(w.Runs) == 1 && len(w.Notches) == 0 {
 		l.stretch(depth, sign, w.Runs[0].Edge, w.Runs[0].From, w.Runs[0].To)
 		return
@@ -30,7 +33,7 @@ func less(sign float64) string {
 
 // Sides accounts for both sides of a join or share, and gives how much longer the
 // first is.
-func (l *Lines) Sides(depth int, a, b *model.Walk, first, second, way string) {
+func (l *Lines) Sides(depth int, a, b *sewing.Walk, first, second, way string) {
 	l.Walk(depth+1, 1, a, first)
 	if way != "" {
 		l.Say(depth+2, "which way %s runs is told by %s", second, way)
@@ -40,17 +43,17 @@ func (l *Lines) Sides(depth int, a, b *model.Walk, first, second, way string) {
 }
 
 func (l *Lines) join(g *model.Garment, j *model.Join) {
-	a, b, err := g.Walks(j)
+	a, b, err := sewing.Walks(g, j)
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
-	l.Sides(0, a, b, "the first side", "the second side", j.Way())
+	l.Sides(0, a, b, "the first side", "the second side", sewing.Way(j))
 	l.Say(0, "an ease of %s is meant", g.ShowRange(j.Ease))
 }
 
 func (l *Lines) share(g *model.Garment, s *model.Share) {
-	outer, inner, way, err := g.ShareWalks(s)
+	outer, inner, way, err := sewing.ShareWalks(g, s)
 	if err != nil {
 		l.cannot(0, err)
 		return
@@ -59,8 +62,8 @@ func (l *Lines) share(g *model.Garment, s *model.Share) {
 }
 
 func (l *Lines) inside(g *model.Garment, n *model.Inside) {
-	for _, level := range n.Compared(g) {
-		if _, err := n.ClearanceAt(level); err != nil {
+	for _, level := range layering.Compared(n, g) {
+		if _, err := layering.ClearanceAt(n, level); err != nil {
 			l.cannot(0, err)
 			continue
 		}
@@ -71,7 +74,7 @@ func (l *Lines) inside(g *model.Garment, n *model.Inside) {
 // Clearance accounts for what the outer piece of an inside measures more across at a
 // level that both reach.
 func (l *Lines) Clearance(g *model.Garment, n *model.Inside, level *model.Level) {
-	clearance, err := n.ClearanceAt(level)
+	clearance, err := layering.ClearanceAt(n, level)
 	if err != nil {
 		l.cannot(0, err)
 		return
@@ -97,7 +100,7 @@ func (l *Lines) group(depth int, sign float64, pieces model.Group, level *model.
 	}
 	for _, p := range pieces {
 		l.Width(in, 1, p, level)
-		if w, err := p.Width(level); err == nil {
+		if w, err := measuring.WidthOf(p, level); err == nil {
 			sum += w.Net
 		}
 	}
@@ -122,7 +125,7 @@ func (l *Lines) closure(g *model.Garment, c *model.Closure) {
 		return
 	}
 	l.Tape(c, c.Tape)
-	if across, err := c.Across(); err == nil {
+	if across, err := sewing.Across(c); err == nil {
 		l.Beside(0, across, "across when closed, in a run")
 	}
 }
@@ -180,7 +183,7 @@ func (l *Lines) Full(depth int, sign float64, s model.Stretch, name string) {
 
 // Run accounts for a run of a tape over the pattern, and the ease in it.
 func (l *Lines) Run(g *model.Garment, m *model.Measure) {
-	run, err := g.RunLength(m)
+	run, err := sewing.LayRun(g, m)
 	if err != nil {
 		l.cannot(0, err)
 		return
@@ -204,12 +207,12 @@ func (l *Lines) Run(g *model.Garment, m *model.Measure) {
 
 // Elastic accounts for the edges that an elastic is sewn to.
 func (l *Lines) Elastic(g *model.Garment, e *model.Elastic) {
-	w, err := g.Walk(e.Edges)
+	w, err := sewing.LayOut(g, e.Edges)
 	if err != nil {
 		l.cannot(0, err)
 		return
 	}
-	length, halves, err := g.RoundLength(e.Edges)
+	length, halves, err := sewing.RoundLength(g, e.Edges)
 	if err != nil {
 		l.cannot(0, err)
 		return

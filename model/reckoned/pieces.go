@@ -5,6 +5,8 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/measuring"
 )
 
 // edge accounts for one edge's length and allowance.
@@ -94,7 +96,7 @@ func (l *Lines) piece(g *model.Garment, p *model.Piece) {
 // Width accounts for a piece's width at a level, and adds it to what follows, or
 // takes it off.
 func (l *Lines) Width(depth int, sign float64, p *model.Piece, level *model.Level) {
-	w, err := p.Width(level)
+	w, err := measuring.WidthOf(p, level)
 	if err != nil {
 		l.cannot(depth, err)
 		return
@@ -120,7 +122,7 @@ func (l *Lines) Width(depth int, sign float64, p *model.Piece, level *model.Leve
 		l.Add(depth+1, w.Gross, "as it lies on the paper")
 	}
 	if darts {
-		for _, d := range p.DartsAcross(level) {
+		for _, d := range layering.DartsAcross(p, level) {
 			l.Add(depth+1, -d.Takes, "less what %s takes out there", d.Dart.Address())
 		}
 	}
@@ -140,7 +142,7 @@ func side(p *model.Piece, edge int) string {
 
 // girth accounts for a layer's girth at a level, and the ease there.
 func (l *Lines) girth(g *model.Garment, layer *model.Layer, level *model.Level) {
-	if _, err := g.GirthSum(layer, level); err != nil {
+	if _, err := measuring.SumGirth(g, layer, level); err != nil {
 		l.cannot(0, err)
 		return
 	}
@@ -156,7 +158,7 @@ func (l *Lines) girth(g *model.Garment, layer *model.Layer, level *model.Level) 
 func (l *Lines) Ease(g *model.Garment, layer *model.Layer, level *model.Level) {
 	l.Girth(1, 1, g, layer, level)
 	l.Add(1, -level.Body, "less the body there")
-	girth, err := g.Girth(layer, level)
+	girth, err := measuring.Girth(g, layer, level)
 	if err != nil {
 		l.cannot(0, err)
 		return
@@ -167,7 +169,7 @@ func (l *Lines) Ease(g *model.Garment, layer *model.Layer, level *model.Level) {
 // Girth accounts for a layer's girth at a level, and adds it to what follows, or
 // takes it off.
 func (l *Lines) Girth(depth int, sign float64, g *model.Garment, layer *model.Layer, level *model.Level) {
-	girth, err := g.GirthSum(layer, level)
+	girth, err := measuring.SumGirth(g, layer, level)
 	if err != nil {
 		l.cannot(depth, err)
 		return
@@ -189,25 +191,25 @@ func (l *Lines) round(depth int, p *model.Piece, level *model.Level) {
 		return
 	}
 	l.Width(depth+1, 1, p, level)
-	if w, err := p.Width(level); err == nil {
+	if w, err := measuring.WidthOf(p, level); err == nil {
 		l.Result(depth, w.Net*times, "%s, %g times", p.Address(), times)
 	}
 }
 
 // Room accounts for the room between two layers at a level, be it from their
 // girths or from the widths of pieces that insides lay in each other.
-func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *model.Layer, r model.RoomAt) {
+func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *model.Layer, r measuring.RoomAt) {
 	for _, side := range []struct {
 		layer *model.Layer
 		sign  float64
 		round float64
 	}{{outer, 1, r.Outer}, {inner, -1, r.Inner}} {
-		if girth, err := g.Girth(side.layer, r.Level); err == nil && girth == side.round {
+		if girth, err := measuring.Girth(g, side.layer, r.Level); err == nil && girth == side.round {
 			l.Girth(depth+1, side.sign, g, side.layer, r.Level)
 			continue
 		}
-		for _, n := range g.InsidesAt(outer, inner, r.Level) {
-			if g.HangFrom(n.Outer, r.Level) && g.HangFrom(n.Inner, r.Level) {
+		for _, n := range measuring.InsidesAt(g, outer, inner, r.Level) {
+			if measuring.HangFrom(g, n.Outer, r.Level) && measuring.HangFrom(g, n.Inner, r.Level) {
 				continue // at a waist seam the pieces above are measured
 			}
 			pieces := n.Outer
@@ -224,7 +226,7 @@ func (l *Lines) Room(depth int, sign float64, g *model.Garment, outer, inner *mo
 }
 
 // lap accounts for what a closure takes off a girth.
-func (l *Lines) lap(depth int, lap model.GirthLap) {
+func (l *Lines) lap(depth int, lap measuring.GirthLap) {
 	often := ""
 	if lap.Times != 1 {
 		often = fmt.Sprintf(", %g times", lap.Times)

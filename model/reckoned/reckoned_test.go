@@ -10,7 +10,9 @@ import (
 
 	"understitch/cmd/understitch/demo"
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/model/reckoned"
+	"understitch/model/sewing"
 	"understitch/model/spec"
 )
 
@@ -85,10 +87,10 @@ func TestAccountsEndInTheFigure(t *testing.T) {
 		require.Fail(t, "no line for "+text)
 		return 0
 	}
-	run, err := dress.RunLength(dress.Measures[0])
+	run, err := sewing.LayRun(dress, dress.Measures[0])
 	require.NoError(t, err)
 	require.Equal(t, run.Total, last(dress, dress.Measures[0].Address(), "in all"))
-	round, err := dress.Girth(dress.Layers[0], levelNamed(dress, "waist"))
+	round, err := measuring.Girth(dress, dress.Layers[0], levelNamed(dress, "waist"))
 	require.NoError(t, err)
 	require.Equal(t, round, last(dress, "level.waist", dress.Layers[0].Address()+" round at the waist level"))
 	waist := reckoned.Find(coat, "shell.forepart.waist").(*model.Edge)

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/drafting"
 )
 
 // drafter builds one garment.
@@ -117,13 +118,13 @@ func (d *Document) draft(s *scope, size string, change func(*model.Garment), ane
 	}
 	// Drawn with allowances, a piece gets its stitch line first; the fittings'
 	// alterations re-draw that.
-	if diags := b.g.Net(); diags != nil {
+	if diags := drafting.Net(b.g); diags != nil {
 		return nil, append(s.sorted(), diags...)
 	}
 	if change != nil {
 		change(b.g)
 	}
-	if diags := b.g.Alter(); diags != nil {
+	if diags := drafting.Alter(b.g); diags != nil {
 		return nil, append(s.sorted(), diags...)
 	}
 	b.g.Anew = anew

@@ -6,6 +6,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"understitch/model"
+	"understitch/model/sewing"
 )
 
 // layer builds a layer and its pieces.
@@ -63,7 +64,7 @@ func (b *drafter) levelValues(e hclsyntax.Expression, want sense) []model.LevelV
 
 // piece builds a piece. Its points go out of scope with it.
 func (b *drafter) piece(c *block, l *model.Layer) {
-	p := &model.Piece{Name: c.name, Layer: l, Cut: 1, DrawnOn: model.StitchLine, CutOn: model.OnStraight, Place: place(c.header)}
+	p := &model.Piece{Name: c.name, Layer: l, Cut: 1, DrawnOn: model.StitchLine, CutOn: sewing.OnStraight, Place: place(c.header)}
 	l.Pieces = append(l.Pieces, p)
 	b.scope.piece = p.Address()
 	b.takePoints(c.first("points"))
@@ -87,7 +88,7 @@ func (b *drafter) piece(c *block, l *model.Layer) {
 		b.grain(e, p)
 	}
 	if e := c.attr("cut_on"); e != nil {
-		p.CutOn = b.choice(e, model.OnStraight, model.OnCross, model.OnBias)
+		p.CutOn = b.choice(e, sewing.OnStraight, sewing.OnCross, sewing.OnBias)
 	}
 	if e := c.attr("levels"); e != nil {
 		p.OwnLevels = true

@@ -2,18 +2,20 @@ package allowances
 
 import (
 	"understitch/model"
+	"understitch/model/drafting"
 	"understitch/model/reckoned"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
-func matchAccount(p *rules.Pass, s model.AllowanceSpan, where string) rules.Account {
+func matchAccount(p *rules.Pass, s sewing.AllowanceSpan, where string) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Say(1, "they lie on each other %s", where)
 		l.Differ(rules.Millimetres, 0, s.A.Allowance.Width, reckoned.AllowanceText(s.A), s.B.Allowance.Width, reckoned.AllowanceText(s.B))
 	}
 }
 
-func stepAccount(s model.AllowanceStep) rules.Account {
+func stepAccount(s sewing.AllowanceStep) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Allowance(1, s.Before)
 		l.Allowance(1, s.After)
@@ -53,7 +55,7 @@ func foldAccount(e *model.Edge) rules.Account {
 	}
 }
 
-func drawnAccount(e *model.Edge, cut model.DrawnCut) rules.Account {
+func drawnAccount(e *model.Edge, cut drafting.CutDistances) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Allowance(1, e)
 		l.Beside(1, cut.At, "is where along %s its cut line is off most", e.Address())

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -109,7 +110,7 @@ func tells(g *model.Garment, e *model.Edge) int {
 func byOthers(p *rules.Pass, thing model.Thing, a, b *model.Edge) doubt {
 	g := p.Garment
 	var around []*model.Edge
-	for _, e := range slices.Concat(g.LaidAlong(a), g.LaidAlong(b)) {
+	for _, e := range slices.Concat(sewing.LaidAlong(g, a), sewing.LaidAlong(g, b)) {
 		if e != a && e != b {
 			around = append(around, e)
 		}
@@ -183,7 +184,7 @@ func (d doubt) known() bool { return model.Known(d.meant) && !d.both }
 // laidOn names the edges that the doubtful one differs from.
 func (d doubt) laidOn(p *rules.Pass) []rules.Related {
 	out := []rules.Related{{Message: d.right.Address() + " carries " + p.Show(d.right.Allowance.Width), Place: stated(d.right)}}
-	for _, e := range p.Garment.LaidAlong(d.wrong) {
+	for _, e := range sewing.LaidAlong(p.Garment, d.wrong) {
 		if e != d.right && e != d.wrong && model.Known(e.Allowance.Width) && !same(p, e.Allowance.Width, d.wrong.Allowance.Width) {
 			out = append(out, rules.Related{Message: "it is laid on " + e.Address() + " too, which carries " + p.Show(e.Allowance.Width), Place: stated(e)})
 		}

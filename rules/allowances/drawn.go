@@ -5,6 +5,8 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/drafting"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -43,15 +45,15 @@ func drawn(p *rules.Pass, e *model.Edge) {
 		p.NothingHere()
 		return
 	}
-	if _, radius, err := e.TightTurn(); err == nil && radius < e.Allowance.Width {
+	if _, radius, err := drafting.TightTurn(e); err == nil && radius < e.Allowance.Width {
 		p.NothingHere() // allowance-room reports it
 		return
 	}
-	if p.Garment.AllowanceApart(e) > p.Limit("partner") {
+	if sewing.AllowanceApart(p.Garment, e) > p.Limit("partner") {
 		p.NothingHere() // allowance-match reports it, and the drawing may be right
 		return
 	}
-	cut, err := e.DrawnCut()
+	cut, err := drafting.DrawnCut(e)
 	if err != nil {
 		p.Cannot(err, rules.Say{Place: e.CutPlace})
 		return

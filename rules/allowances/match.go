@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -40,13 +41,13 @@ var Match = rules.Rule{
 		said := reported{map[[2]*model.Edge]bool{}, map[*model.Edge]bool{}, map[model.Place]bool{}}
 		for _, j := range g.Joins() {
 			look(j, func(p *rules.Pass) {
-				a, b, err := g.Walks(j)
+				a, b, err := sewing.Walks(g, j)
 				said.match(p, j.Thing, a, b, err)
 			})
 		}
 		for _, s := range g.Shares {
 			look(s, func(p *rules.Pass) {
-				a, b, _, err := g.ShareWalks(s)
+				a, b, _, err := sewing.ShareWalks(g, s)
 				said.match(p, s, a, b, err)
 			})
 		}
@@ -63,14 +64,14 @@ type reported struct {
 	pieces map[model.Place]bool    // where the piece states it
 }
 
-func (r reported) match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err error) {
+func (r reported) match(p *rules.Pass, thing model.Thing, a, b *sewing.Walk, err error) {
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
 	}
 	p.NothingHere() // until there are allowances to compare
 	differ := false
-	var group []model.AllowanceSpan
+	var group []sewing.AllowanceSpan
 	flush := func() {
 		if len(group) > 0 {
 			differ = r.alike(p, thing, a, group) || differ
@@ -78,7 +79,7 @@ func (r reported) match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err 
 		group = nil
 	}
 	silent := false
-	for _, s := range model.AllowancesAlong(a, b) {
+	for _, s := range sewing.AllowancesAlong(a, b) {
 		if e := s.Unstated(); e != nil {
 			flush()
 			if !silent {
@@ -99,11 +100,11 @@ func (r reported) match(p *rules.Pass, thing model.Thing, a, b *model.Walk, err 
 	}
 }
 
-func apart(s model.AllowanceSpan) float64 { return math.Abs(s.Apart()) }
+func apart(s sewing.AllowanceSpan) float64 { return math.Abs(s.Apart()) }
 
 // alike judges spans in a row, either all of which differ or none, by the worst
 // of them, and reports whether they do.
-func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, group []model.AllowanceSpan) bool {
+func (r reported) alike(p *rules.Pass, thing model.Thing, along *sewing.Walk, group []sewing.AllowanceSpan) bool {
 	worst := group[0]
 	for _, s := range group[1:] {
 		if apart(s) > apart(worst) {
@@ -150,12 +151,12 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *model.Walk, gro
 	return differ
 }
 
-func tooNarrow(g *model.Garment, c *model.Closure, s model.AllowanceSpan) bool {
+func tooNarrow(g *model.Garment, c *model.Closure, s sewing.AllowanceSpan) bool {
 	return min(s.A.Allowance.Width, s.B.Allowance.Width) < need(g, c, leastForFastener)
 }
 
 // where says along which part of the seam they differ.
-func where(p *rules.Pass, along *model.Walk, group []model.AllowanceSpan) string {
+func where(p *rules.Pass, along *sewing.Walk, group []sewing.AllowanceSpan) string {
 	from, to := group[0].From, group[len(group)-1].To
 	if from <= 0 && to >= along.Length {
 		return "all along"
@@ -172,7 +173,7 @@ func where(p *rules.Pass, along *model.Walk, group []model.AllowanceSpan) string
 }
 
 // steps judges the places where the allowance changes within a piece.
-func steps(p *rules.Pass, w *model.Walk) {
+func steps(p *rules.Pass, w *sewing.Walk) {
 	for _, s := range w.AllowanceSteps(p.Limit("match")) {
 		say := rules.Say{Key: "step at " + s.After.Address(), Place: s.After.Place, Account: stepAccount(s)}
 		if s.Notched {

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -19,7 +20,7 @@ func ofPiece(p *rules.Pass, d doubt) []*model.Edge {
 	}
 	var out []*model.Edge
 	for _, e := range d.wrong.Piece.Edges {
-		if !e.Allowance.Own && e.Allowance.Place == from.Place && p.Garment.AllowanceApart(e) > p.Limit("match") {
+		if !e.Allowance.Own && e.Allowance.Place == from.Place && sewing.AllowanceApart(p.Garment, e) > p.Limit("match") {
 			out = append(out, e)
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/drafting"
 	"understitch/rules"
 )
 
@@ -56,7 +57,7 @@ func room(p *rules.Pass, piece *model.Piece) {
 		p.Cannot(err, rules.Say{})
 		return
 	}
-	if stitched, err := piece.OutlineCrossings(); err == nil && len(stitched) > 0 {
+	if stitched, err := drafting.OutlineCrossings(piece); err == nil && len(stitched) > 0 {
 		return // outline-crossing reports it, and it may be all there is to a tight curve
 	}
 	tight := map[int]bool{}
@@ -64,7 +65,7 @@ func room(p *rules.Pass, piece *model.Piece) {
 		if !(e.Allowance.Width > 0) {
 			continue
 		}
-		at, radius, err := e.TightTurn()
+		at, radius, err := drafting.TightTurn(e)
 		if err != nil {
 			p.Cannot(err, rules.Say{})
 			return
@@ -109,8 +110,8 @@ func turn(p *rules.Pass, e *model.Edge, at, radius float64) {
 // cutLine judges the whole cut line; what a tight curve does to it has been said.
 func cutLine(p *rules.Pass, piece *model.Piece, tight map[int]bool) {
 	say := rules.Say{Key: "cut line"}
-	crossings, err := piece.CutLineCrossings()
-	if _, open := piece.CutLine(); open != nil {
+	crossings, err := drafting.CutLineCrossings(piece)
+	if _, open := drafting.CutLine(piece); open != nil {
 		say.Message = func() string {
 			return fmt.Sprintf("the cut line of %s does not close: %s. Give one of them a narrower allowance, or draw their corner less sharp.", piece.Address(), open)
 		}

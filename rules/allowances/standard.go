@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -101,7 +102,7 @@ func standardOf(p *rules.Pass, e *model.Edge) *model.Standard {
 	if role == model.RoleDefault && len(p.Garment.Uses(e)) == 0 && ofAnotherRole(p, e) {
 		return nil // it was not said what it is for, which edge-unused reports
 	}
-	if house == nil || ofWrongUnit(e.Allowance.Width) || e.Piece.Fold == e || p.Garment.AllowanceApart(e) > p.Limit("partner") {
+	if house == nil || ofWrongUnit(e.Allowance.Width) || e.Piece.Fold == e || sewing.AllowanceApart(p.Garment, e) > p.Limit("partner") {
 		return nil
 	}
 	if role != model.RoleClosure {

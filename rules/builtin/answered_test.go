@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/model/spec"
 	"understitch/rules"
 	"understitch/rules/builtin"
@@ -135,7 +136,7 @@ func taped(draft func() *model.Garment) *model.Garment {
 		}
 		p.Widths = nil
 		for i, l := range out.Levels {
-			if w, err := was.Width(drawn.Levels[i]); err == nil {
+			if w, err := measuring.WidthOf(was, drawn.Levels[i]); err == nil {
 				p.Widths = append(p.Widths, model.LevelValue{Level: l, Value: w.Net, Place: l.Place})
 			}
 		}

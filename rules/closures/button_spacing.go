@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/rules"
 )
 
@@ -119,7 +120,7 @@ func (b *buttoning) even() {
 
 // levels reports whether a level that needs a button lacks one.
 func (b *buttoning) levels() (lacking bool) {
-	for _, l := range b.Garment.LevelsDown() {
+	for _, l := range measuring.LevelsDown(b.Garment) {
 		if !strains(l) {
 			continue
 		}
@@ -156,7 +157,7 @@ func (b *buttoning) mayCross(l *model.Level) bool {
 	if _, err := e.LevelAt(l); err == nil || e.Drawn() {
 		return false
 	}
-	return e.Piece.Reaches(l) || b.Garment.Unmeasured(e.Piece, l) != nil
+	return e.Piece.Reaches(l) || measuring.Unmeasured(b.Garment, e.Piece, l) != nil
 }
 
 // strains reports whether a level is one at which a front gapes without a

@@ -5,11 +5,15 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/drafting"
+	"understitch/model/measuring"
 	"understitch/model/reckoned"
+	"understitch/model/sewing"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
-func grainAccount(g *model.Garment, pair model.GrainPair) rules.Account {
+func grainAccount(g *model.Garment, pair sewing.GrainPair) rules.Account {
 	return func(l *reckoned.Lines) {
 		a, b := pair.AngleA, pair.AngleB
 		for _, turn := range []float64{180, -180} { // a grain line has no direction
@@ -51,7 +55,7 @@ func cutAccount(piece *model.Piece) rules.Account {
 
 // stepAccount tells what one figure is in every size, and how far the one that is
 // out of step lies from what its neighbours suggest.
-func stepAccount(sizes []*model.Garment, s model.Series, name string, slip model.Slip) rules.Account {
+func stepAccount(sizes []*model.Garment, s measuring.Series, name string, slip measuring.Slip) rules.Account {
 	return func(l *reckoned.Lines) {
 		for i, v := range s.Values {
 			l.Beside(2, v, "%s in size %s", name, sizes[i].Size)
@@ -79,7 +83,7 @@ func levelAccount(level *model.Level, away float64) rules.Account {
 	}
 }
 
-func pointAccount(g *model.Garment, piece *model.Piece, far model.FarPoint) rules.Account {
+func pointAccount(g *model.Garment, piece *model.Piece, far guess.FarOff) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Say(1, "[%s, %s] of %s lies farthest from all other points", g.Unit.Bare(far.At.X), g.Unit.Bare(far.At.Y), far.Edge.Address())
 		l.ResultIn(rules.Ratio, 0, far.Times, "is how many times as large %s is with that point as without it", piece.Address())
@@ -95,7 +99,7 @@ func girthAccount(g *model.Garment, layer *model.Layer, level *model.Level, mean
 }
 
 // crossingsAccount tells where the outline crosses itself.
-func crossingsAccount(g *model.Garment, piece *model.Piece, crossings []model.OutlineCrossing) rules.Account {
+func crossingsAccount(g *model.Garment, piece *model.Piece, crossings []drafting.OutlineCrossing) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Say(0, "the %d edges of %s were held against each other, and each against itself", len(piece.Edges), piece.Address())
 		for _, c := range crossings {

@@ -7,7 +7,9 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/layering"
 	"understitch/rules"
+	"understitch/rules/guess"
 	"understitch/rules/layers"
 	"understitch/rules/seams"
 )
@@ -52,17 +54,17 @@ func alterationPartner(p *rules.Pass, a *model.Alteration) {
 	p.NothingHere()
 	u := &unanswered{Pass: p, by: a}
 	for _, e := range a.Edges {
-		if by := p.Garment.AlteredBy(e); len(by) == 0 || by[0] != a {
+		if by := guess.AlteredBy(p.Garment, e); len(by) == 0 || by[0] != a {
 			continue // left as it was drafted, or looked at with the first alteration of it
 		}
-		for _, l := range p.Garment.LaidOn(e) {
+		for _, l := range guess.LaidOn(p.Garment, e) {
 			if l.Other.Drawn() {
 				u.laidOn(l)
 			}
 		}
 	}
 	for _, e := range a.Edges {
-		for _, n := range p.Garment.InsideWith(e, p.Limit("near")) {
+		for _, n := range layering.InsideWith(p.Garment, e, p.Limit("near")) {
 			u.laidInside(n)
 		}
 	}
@@ -79,11 +81,11 @@ type unanswered struct {
 // partner is an edge that does not answer an altered one.
 type partner struct {
 	edge, other *model.Edge
-	how         string             // what the other edge is to the first
-	difference  string             // what became of the two sides' lengths
-	apart       []model.TakenApart // laidInside edges: where they were not taken in alike
-	room        bool               // of an inside whose room is kept
-	elsewhere   bool               // another rule finds it
+	how         string                // what the other edge is to the first
+	difference  string                // what became of the two sides' lengths
+	apart       []layering.TakenApart // laidInside edges: where they were not taken in alike
+	room        bool                  // of an inside whose room is kept
+	elsewhere   bool                  // another rule finds it
 }
 
 // add takes down a partner, each edge once.
@@ -94,8 +96,8 @@ func (u *unanswered) add(o partner) {
 }
 
 // laidOn judges one edge that is laid on an altered one.
-func (u *unanswered) laidOn(l model.LaidOn) {
-	if len(u.Garment.AlteredBy(l.Other)) > 0 {
+func (u *unanswered) laidOn(l guess.LaidEdge) {
+	if len(guess.AlteredBy(u.Garment, l.Other)) > 0 {
 		u.Good(rules.Say{Key: l.Edge.Address() + " on " + l.Other.Address() + " by " + l.By().Address()})
 		return
 	}
@@ -109,7 +111,7 @@ func (u *unanswered) laidOn(l model.LaidOn) {
 
 // laidInside judges an edge that lies along an altered one on another layer. A pair is
 // looked at with the first alteration that names one of the two and not the other.
-func (u *unanswered) laidInside(n model.EdgeInside) {
+func (u *unanswered) laidInside(n layering.EdgeInside) {
 	ofOne := slices.IndexFunc(u.Garment.Alterations, func(a *model.Alteration) bool {
 		return slices.Contains(a.Edges, n.Edge) != slices.Contains(a.Edges, n.Other)
 	})
@@ -125,13 +127,13 @@ func (u *unanswered) laidInside(n model.EdgeInside) {
 	if n.Inside.Outer.Has(n.Other.Piece) {
 		lies = "which lies over it in "
 	}
-	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Inside.Address(), apart: apart, room: n.Inside.RoomKept(u.Garment, u.InForce(layers.PastClearance))})
+	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Inside.Address(), apart: apart, room: layering.RoomKept(n.Inside, u.Garment, u.InForce(layers.PastClearance))})
 }
 
 // reportedElsewhere reports whether another rule finds the sides to differ.
-func reportedElsewhere(p *rules.Pass, l model.LaidOn) bool {
+func reportedElsewhere(p *rules.Pass, l guess.LaidEdge) bool {
 	if l.Share != nil {
-		apart, err := p.Garment.ShareApart(l.Share)
+		apart, err := guess.ShareApart(p.Garment, l.Share)
 		return err == nil && apart > p.LeftTo(layers.Unlike)
 	}
 	now, _ := l.Longer()
@@ -139,7 +141,7 @@ func reportedElsewhere(p *rules.Pass, l model.LaidOn) bool {
 }
 
 // difference says what the alterations made of the two sides' lengths.
-func difference(p *rules.Pass, l model.LaidOn) string {
+func difference(p *rules.Pass, l guess.LaidEdge) string {
 	now, drafted := l.Longer()
 	if !model.Known(drafted) {
 		return ""

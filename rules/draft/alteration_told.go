@@ -7,7 +7,10 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/sewing"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
 // tell reports all that an alteration leaves unanswered as one finding. One that
@@ -29,7 +32,7 @@ func (u *unanswered) tell() {
 	for _, o := range u.open {
 		say.Related = append(say.Related, rules.Related{Message: o.edge.Address() + " was re-drawn", Place: o.edge.Place})
 		other := o.other.Address() + " is as it was drafted"
-		if by := u.Garment.AlteredBy(o.other); len(by) > 0 {
+		if by := guess.AlteredBy(u.Garment, o.other); len(by) > 0 {
 			other = o.other.Address() + " was re-drawn by " + by[0].Address()
 		}
 		say.Related = append(say.Related, rules.Related{Message: other, Place: o.other.Place})
@@ -54,7 +57,7 @@ func (u *unanswered) message() string {
 
 // sentence tells of one edge that does not answer another.
 func (u *unanswered) sentence(o partner) string {
-	if len(u.Garment.AlteredBy(o.other)) > 0 {
+	if len(guess.AlteredBy(u.Garment, o.other)) > 0 {
 		return fmt.Sprintf("%s re-drew %s, and %s, %s, was not altered alike%s.", u.by.Address(), o.edge.Address(), o.other.Address(), o.how, u.amounts(o))
 	}
 	return fmt.Sprintf("%s re-drew %s, and nothing re-drew %s, %s%s%s.", u.by.Address(), o.edge.Address(), o.other.Address(), o.how, o.difference, u.amounts(o))
@@ -88,7 +91,7 @@ func (u *unanswered) taken(inward float64) string {
 func (u *unanswered) mend() string {
 	var left, others []string
 	for _, o := range u.open {
-		if len(u.Garment.AlteredBy(o.other)) == 0 {
+		if len(guess.AlteredBy(u.Garment, o.other)) == 0 {
 			left = append(left, o.other.Address())
 			continue
 		}
@@ -99,7 +102,7 @@ func (u *unanswered) mend() string {
 		others = append(others, fmt.Sprintf("take %s and %s alike: %s", o.edge.Address(), o.other.Address(), strings.Join(at, ", ")))
 	}
 	if len(left) > 0 {
-		others = append([]string{fmt.Sprintf("name %s in %s as well", model.Listed(left), u.by.Address())}, others...)
+		others = append([]string{fmt.Sprintf("name %s in %s as well", sewing.Listed(left), u.by.Address())}, others...)
 	}
 	return strings.Join(others, "; ")
 }
@@ -113,7 +116,7 @@ func (u *unanswered) cures() []rules.Cure {
 	for _, o := range u.open {
 		there = append(there, pair{o.edge.Address(), o.other.Address()})
 		back = append(back, pair{o.other.Address(), o.edge.Address()})
-		both = both || len(u.Garment.AlteredBy(o.other)) > 0
+		both = both || len(guess.AlteredBy(u.Garment, o.other)) > 0
 	}
 	alike := func(pairs []pair) rules.Cure {
 		return rules.Cure{Make: func(g *model.Garment) {
@@ -122,7 +125,7 @@ func (u *unanswered) cures() []rules.Cure {
 				edges[e.Address()] = e
 			}
 			for _, p := range pairs {
-				g.AlterAlike(edges[p.as], edges[p.follows])
+				layering.AlterAlike(g, edges[p.as], edges[p.follows])
 			}
 		}}
 	}

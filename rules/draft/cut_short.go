@@ -4,7 +4,9 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
 // cutShort judges whether a piece is cut as often as what it is sewn to. Where that
@@ -17,10 +19,10 @@ func cutShort(p *rules.Pass, piece *model.Piece) {
 		}
 	}
 	say := rules.Say{Key: "count", Account: cutAccount(piece)}
-	if to := p.Garment.CutShort(piece); to != nil {
+	if to := guess.CutShort(p.Garment, piece); to != nil {
 		say.Message = func() string {
 			return fmt.Sprintf("%s is cut once, and all that it is sewn to is there twice (%s): one side of the garment would be without it. Cut 2.",
-				piece.Address(), model.Listed(addresses(to)))
+				piece.Address(), sewing.Listed(addresses(to)))
 		}
 		say.Mend = &rules.Mend{Title: fmt.Sprintf("cut 2 of %s", piece.Address())}
 		say.Cures = []rules.Cure{cutting(piece, 2)}
@@ -30,7 +32,7 @@ func cutShort(p *rules.Pass, piece *model.Piece) {
 		p.Fault(say)
 		return
 	}
-	other := p.Garment.CutApart(piece)
+	other := guess.CutApart(p.Garment, piece)
 	n := 0
 	switch {
 	case other == nil:

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -41,7 +42,7 @@ var GrainMatch = rules.Rule{
 func grainMatch(p *rules.Pass, s *model.Seam) {
 	p.NothingHere()
 	undrawn(p, s)
-	pairs := p.Garment.GrainPairs()
+	pairs := sewing.GrainPairs(p.Garment)
 	odd := oddGrains(pairs, p.Limit("grain"))
 	told := map[*model.Piece]bool{}
 	for _, pair := range pairs {
@@ -89,7 +90,7 @@ func undrawn(p *rules.Pass, s *model.Seam) {
 
 // oddGrains counts how many of its neighbours each piece disagrees with: the one
 // that disagrees with more has the wrong grain.
-func oddGrains(pairs []model.GrainPair, limit float64) map[*model.Piece]int {
+func oddGrains(pairs []sewing.GrainPair, limit float64) map[*model.Piece]int {
 	out := map[*model.Piece]int{}
 	for _, pair := range pairs {
 		if pair.Off > limit {

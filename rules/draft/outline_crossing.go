@@ -5,6 +5,8 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/drafting"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -33,7 +35,7 @@ var OutlineCrossing = rules.Rule{
 }
 
 func outlineCrossing(p *rules.Pass, piece *model.Piece) {
-	crossings, err := piece.OutlineCrossings()
+	crossings, err := drafting.OutlineCrossings(piece)
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
@@ -64,7 +66,7 @@ func outlineCrossing(p *rules.Pass, piece *model.Piece) {
 }
 
 // first reports whether no earlier crossing is of the same two edges.
-func first(earlier []model.OutlineCrossing, c model.OutlineCrossing) bool {
+func first(earlier []drafting.OutlineCrossing, c drafting.OutlineCrossing) bool {
 	for _, e := range earlier {
 		if e.A == c.A && e.B == c.B {
 			return false
@@ -74,7 +76,7 @@ func first(earlier []model.OutlineCrossing, c model.OutlineCrossing) bool {
 }
 
 // message names the places where the two edges cross.
-func message(p *rules.Pass, crossings []model.OutlineCrossing, c model.OutlineCrossing) string {
+func message(p *rules.Pass, crossings []drafting.OutlineCrossing, c drafting.OutlineCrossing) string {
 	var places []string
 	for _, other := range crossings {
 		if other.A == c.A && other.B == c.B {
@@ -82,7 +84,7 @@ func message(p *rules.Pass, crossings []model.OutlineCrossing, c model.OutlineCr
 		}
 	}
 	if c.A == c.B {
-		return fmt.Sprintf("%s crosses itself at %s. Look for a point of it in the wrong place.", c.A.Address(), model.Listed(places))
+		return fmt.Sprintf("%s crosses itself at %s. Look for a point of it in the wrong place.", c.A.Address(), sewing.Listed(places))
 	}
-	return fmt.Sprintf("%s crosses %s at %s. A point of one of them lies on the wrong side of the other.", c.B.Address(), c.A.Address(), model.Listed(places))
+	return fmt.Sprintf("%s crosses %s at %s. A point of one of them lies on the wrong side of the other.", c.B.Address(), c.A.Address(), sewing.Listed(places))
 }

@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/rules"
 )
 
@@ -51,10 +52,10 @@ func sizeStep(sizes []*model.Garment, look func(model.Thing, func(*rules.Pass)))
 	look(sizes[0], func(p *rules.Pass) {
 		p.NothingHere()
 		told := map[int]bool{} // sizes at which a measure has been found wrong
-		for _, s := range model.BodySeries(sizes) {
+		for _, s := range measuring.BodySeries(sizes) {
 			told[step(p, sizes, s, "body."+s.Name)] = true
 		}
-		for _, s := range model.LengthSeries(sizes) {
+		for _, s := range measuring.LengthSeries(sizes) {
 			slip := s.Slip(p.Limit("left"))
 			if out := math.Abs(slip.Off) > p.Limit("slip"); out && told[slip.At] {
 				continue // it follows from what has been said
@@ -68,7 +69,7 @@ func sizeStep(sizes []*model.Garment, look func(model.Thing, func(*rules.Pass)))
 
 // step judges one figure over all sizes, and gives the size at which it is out of
 // step, or -1.
-func step(p *rules.Pass, sizes []*model.Garment, s model.Series, name string) int {
+func step(p *rules.Pass, sizes []*model.Garment, s measuring.Series, name string) int {
 	slip := s.Slip(p.Limit("left"))
 	p.AtMost(math.Abs(slip.Off), "slip", rules.Say{
 		Key: name, Size: sizes[slip.At].Size, Place: s.Place, Account: stepAccount(sizes, s, name, slip),
@@ -84,7 +85,7 @@ func step(p *rules.Pass, sizes []*model.Garment, s model.Series, name string) in
 }
 
 // between names the figures at the sizes beside one.
-func between(p *rules.Pass, sizes []*model.Garment, s model.Series, at int) string {
+func between(p *rules.Pass, sizes []*model.Garment, s measuring.Series, at int) string {
 	one := func(i int) string { return p.Show(s.Values[i]) + " in size " + sizes[i].Size }
 	switch at {
 	case 0:

@@ -8,7 +8,9 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
 //go:embed testdata/unit-slip.bad.garment.hcl
@@ -105,7 +107,7 @@ func suspect(p *rules.Pass, odd bool, say rules.Say, judge func(rules.Say)) {
 
 // read says what a figure would be in another unit.
 func read(p *rules.Pass, mm float64, meant model.Range) string {
-	name, v := model.OtherUnit(mm, p.Garment.Unit, meant)
+	name, v := guess.OtherUnit(mm, p.Garment.Unit, meant)
 	if name == "" {
 		return "Look at the figure and at its unit."
 	}
@@ -114,7 +116,7 @@ func read(p *rules.Pass, mm float64, meant model.Range) string {
 
 func bodyUnits(p *rules.Pass, g *model.Garment) {
 	p.NothingHere()
-	for _, name := range model.TorsoGirths() {
+	for _, name := range guess.TorsoGirths() {
 		v, ok := g.Body[name]
 		if !ok {
 			continue
@@ -129,7 +131,7 @@ func bodyUnits(p *rules.Pass, g *model.Garment) {
 // measured gives a body measure the length that it has in the unit in which it was
 // most likely meant, wherever a level is held against it.
 func measured(p *rules.Pass, name string, mm float64) []rules.Cure {
-	unit, meant := model.OtherUnit(mm, p.Garment.Unit, girths(p))
+	unit, meant := guess.OtherUnit(mm, p.Garment.Unit, girths(p))
 	if unit == "" {
 		return nil
 	}
@@ -146,17 +148,17 @@ func measured(p *rules.Pass, name string, mm float64) []rules.Cure {
 
 func levelUnits(p *rules.Pass, l *model.Level) {
 	p.NothingHere()
-	if away, ok := p.Garment.FarLevel(l); ok {
+	if away, ok := guess.FarLevel(p.Garment, l); ok {
 		suspect(p, away > p.Limit("level"), rules.Say{Key: "height", Account: levelAccount(l, away), Message: func() string {
 			return fmt.Sprintf("the %s level lies at %s, %s times the height of all pieces away from them. Look at the figure and at its unit.",
 				l.Name, p.Show(l.Y), model.Decimal(away, 1))
 		}}, func(say rules.Say) { p.AtMost(away, "level", say) })
 	}
-	if !model.Known(l.Body) || slices.Contains(model.TorsoGirths(), l.Measure) && girths(p).Beyond(l.Body) != 0 {
+	if !model.Known(l.Body) || slices.Contains(guess.TorsoGirths(), l.Measure) && girths(p).Beyond(l.Body) != 0 {
 		return // not known, or wrong already
 	}
 	for _, layer := range p.Garment.Layers {
-		if girth, err := p.Garment.Girth(layer, l); err == nil && !statesEase(layer, l) {
+		if girth, err := measuring.Girth(p.Garment, layer, l); err == nil && !statesEase(layer, l) {
 			layerUnits(p, layer, l, girth)
 		}
 	}
@@ -190,12 +192,12 @@ func allowanceUnits(p *rules.Pass, e *model.Edge) {
 }
 
 func pieceUnits(p *rules.Pass, piece *model.Piece) {
-	far, ok := piece.FarPoint()
+	far, ok := guess.FarPoint(piece)
 	if !ok {
 		p.NothingHere()
 		return
 	}
-	odd := far.Times > p.Limit("point") && !p.Garment.Confirmed(far, p.Limit("agree"))
+	odd := far.Times > p.Limit("point") && !guess.Confirmed(p.Garment, far, p.Limit("agree"))
 	suspect(p, odd, rules.Say{
 		Key: "point", Place: far.Edge.Place, Account: pointAccount(p.Garment, piece, far),
 		Message: func() string {

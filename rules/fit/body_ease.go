@@ -6,7 +6,9 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
 //go:embed testdata/body-ease.bad.garment.hcl
@@ -59,8 +61,8 @@ func judgeEase(p *rules.Pass, l *model.Layer, e model.LevelRange) {
 		p.Cannot(unknown(p.Garment, level.Measure, level.Address()+" does not say what the wearer measures there"), say)
 		return
 	}
-	girth, err := p.Garment.Girth(l, level)
-	if above, below, missed := p.Garment.Misses(l, level); err != nil && missed {
+	girth, err := measuring.Girth(p.Garment, l, level)
+	if above, below, missed := guess.Misses(p.Garment, l, level); err != nil && missed {
 		say.Message = func() string {
 			return fmt.Sprintf("%s states an ease at the %s level, which lies at %s, and its pieces reach from %s to %s. Look at the height of the level, or take the ease out.",
 				l.Address(), level.Name, p.Show(level.Y), p.Show(above), p.Show(below))

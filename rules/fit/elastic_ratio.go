@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -45,7 +46,7 @@ func elasticRatio(p *rules.Pass, e *model.Elastic) {
 		p.NothingHere()
 		return
 	}
-	edges, halves, err := p.Garment.RoundLength(e.Edges)
+	edges, halves, err := sewing.RoundLength(p.Garment, e.Edges)
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
@@ -65,7 +66,7 @@ func elasticRatio(p *rules.Pass, e *model.Elastic) {
 			how, mend = "short", "lengthen"
 		}
 		return fmt.Sprintf("%s is %s long on an edge of %s (%s%s), %s of it, where %s is asked for. It is %s too %s; %s it (%s), or state the ratio that is meant.",
-			e.Address(), p.Show(e.Length), p.Show(edges), model.SideText(e.Edges), both, model.Decimal(e.Length/edges, 3), ratios(e.Ratio),
+			e.Address(), p.Show(e.Length), p.Show(edges), sewing.SideText(e.Edges), both, model.Decimal(e.Length/edges, 3), ratios(e.Ratio),
 			p.Show(math.Abs(asked.Beyond(e.Length))), how, mend, p.Garment.ShowRange(asked))
 	}
 	p.Within(e.Length, asked, "beyond", say)

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -46,7 +47,7 @@ func tapeMeasure(p *rules.Pass, m *model.Measure) {
 		p.Cannot(unknown(p.Garment, m.Body, m.Address()+" has no body measure to compare with"), say)
 		return
 	}
-	run, err := p.Garment.RunLength(m)
+	run, err := sewing.LayRun(p.Garment, m)
 	if err != nil {
 		p.Cannot(err, say)
 		return

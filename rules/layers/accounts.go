@@ -5,12 +5,15 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/measuring"
 	"understitch/model/reckoned"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
 // shiftAccount tells how far something of an inner dart lies from that of the outer.
-func shiftAccount(p *rules.Pass, a model.DartAnswer, s model.DartShift, what string) rules.Account {
+func shiftAccount(p *rules.Pass, a layering.DartAnswer, s layering.DartShift, what string) rules.Account {
 	return func(l *reckoned.Lines) {
 		if s.Meant.Low != 0 || s.Meant.High != 0 {
 			l.Say(1, "the pieces and the darts differ by %s there in any case", p.Garment.ShowRange(s.Meant))
@@ -20,7 +23,7 @@ func shiftAccount(p *rules.Pass, a model.DartAnswer, s model.DartShift, what str
 }
 
 // where is what the place of a dart is told by.
-func where(a model.DartAnswer, lower bool) string {
+func where(a layering.DartAnswer, lower bool) string {
 	switch {
 	case a.Outer.On != nil:
 		return "the middle of the mouth of %s, along the edge, darts closed"
@@ -48,7 +51,7 @@ func turnAccount(p *rules.Pass, outer, inner *model.Layer, level *model.Level, r
 	}
 }
 
-func fallAccount(g *model.Garment, outer, inner *model.Layer, upper, lower model.RoomAt, meant model.Range) rules.Account {
+func fallAccount(g *model.Garment, outer, inner *model.Layer, upper, lower measuring.RoomAt, meant model.Range) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Room(2, 1, g, outer, inner, lower)
 		l.Room(2, -1, g, outer, inner, upper)
@@ -58,7 +61,7 @@ func fallAccount(g *model.Garment, outer, inner *model.Layer, upper, lower model
 	}
 }
 
-func hemAccount(d model.HemDrop) rules.Account {
+func hemAccount(d layering.HemDrop) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Add(1, d.OuterDown, "%s down to the hem, %s", d.Outer.Address(), d.From)
 		l.Add(1, -d.InnerDown, "less %s down to the hem", d.Inner.Address())
@@ -75,7 +78,7 @@ func reachAccount(p *rules.Pass, layer *model.Layer, level *model.Level, reach f
 	}
 }
 
-func shrinkAccount(worst model.Shrinks, outer, inner *model.Layer, most float64) rules.Account {
+func shrinkAccount(worst sewing.Shrinks, outer, inner *model.Layer, most float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		exact := worst.Outer.Low == worst.Outer.High && worst.Inner.Low == worst.Inner.High
 		for _, layer := range []*model.Layer{outer, inner} {
@@ -106,8 +109,8 @@ func shrinkAccount(worst model.Shrinks, outer, inner *model.Layer, most float64)
 // lengthAccount lays both sides of a share open.
 func (s *sharing) lengthAccount() rules.Account {
 	return func(l *reckoned.Lines) {
-		_, _, way, _ := s.Garment.ShareWalks(s.share)
-		l.Sides(0, s.outer, s.inner, model.SideText(s.share.Outer), model.SideText(s.share.Inner), way)
+		_, _, way, _ := sewing.ShareWalks(s.Garment, s.share)
+		l.Sides(0, s.outer, s.inner, sewing.SideText(s.share.Outer), sewing.SideText(s.share.Inner), way)
 	}
 }
 
@@ -119,7 +122,7 @@ func (s *sharing) placeAccount(outer string, a float64, inner string, b float64)
 	}
 }
 
-func (s *sharing) shapeAccount(part model.SharedPart, apart float64) rules.Account {
+func (s *sharing) shapeAccount(part sewing.SharedPart, apart float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		a, b := part.Lengths()
 		l.Beside(1, a, "%s", s.partText(s.outer, part.FirstA, part.LastA))
@@ -136,7 +139,7 @@ func anglesAccount(outer float64, atOuter string, inner float64, atInner string)
 
 func turnedAccount(share *model.Share, most float64) rules.Account {
 	return func(l *reckoned.Lines) {
-		l.Say(1, "%s laid on %s as it will be sewn", model.SideText(share.Inner), model.SideText(share.Outer))
+		l.Say(1, "%s laid on %s as it will be sewn", sewing.SideText(share.Inner), sewing.SideText(share.Outer))
 		l.Result(0, most, "is the most that two places equally far along can stand apart, one laid on the other as closely as can be")
 	}
 }
@@ -147,10 +150,10 @@ func clearanceAccount(g *model.Garment, inside *model.Inside, level *model.Level
 }
 
 // leastAccount lays open the place at which an inside's pieces come closest.
-func leastAccount(p *rules.Pass, inside *model.Inside, least model.Least, from string, down float64) rules.Account {
+func leastAccount(p *rules.Pass, inside *model.Inside, least layering.Least, from string, down float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Beside(0, down, "below %s they come closest", from)
-		outer, inner, err := inside.WidthsAtHeight(least.Y)
+		outer, inner, err := layering.WidthsAtHeight(inside, least.Y)
 		if err != nil {
 			l.Result(0, least.Low, "is the least clearance there")
 			return

@@ -8,7 +8,9 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/layering"
 	"understitch/rules"
+	"understitch/rules/guess"
 	"understitch/rules/seams"
 )
 
@@ -55,7 +57,7 @@ var DartAnswer = &rules.Rule{
 
 func dartAnswer(p *rules.Pass, inside *model.Inside) {
 	p.NothingHere() // where no dart answers another
-	answers, err := p.Garment.DartAnswers(inside, p.Limit("near"))
+	answers, err := layering.DartAnswers(p.Garment, inside, p.Limit("near"))
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 	}
@@ -64,7 +66,7 @@ func dartAnswer(p *rules.Pass, inside *model.Inside) {
 			continue
 		}
 		if toldAlong(p, inside, a) {
-			a.Lower, a.Points = model.DartShift{}, nil
+			a.Lower, a.Points = layering.DartShift{}, nil
 		}
 		switch {
 		case !place(p, a):
@@ -99,17 +101,17 @@ func lame(d *model.Dart, most float64) bool {
 
 // toldByEdge reports whether shared-edge finds the edges at fault that a dart
 // lies on: what was moved is then told there.
-func toldByEdge(p *rules.Pass, a model.DartAnswer) bool {
+func toldByEdge(p *rules.Pass, a layering.DartAnswer) bool {
 	if a.Share == nil || math.Abs(a.Aside.Off()) <= p.Limit("place") {
 		return false
 	}
-	apart, err := p.Garment.ShareApart(a.Share)
+	apart, err := guess.ShareApart(p.Garment, a.Share)
 	return err == nil && apart > p.LeftTo(Unlike)
 }
 
 // toldAlong reports whether the widths are at fault, by inner-within-outer, at a
 // height at which one of the darts takes something out.
-func toldAlong(p *rules.Pass, inside *model.Inside, a model.DartAnswer) bool {
+func toldAlong(p *rules.Pass, inside *model.Inside, a layering.DartAnswer) bool {
 	top, bottom := math.Inf(1), math.Inf(-1)
 	for _, d := range []*model.Dart{a.Outer, a.Inner} {
 		if d.Piece != a.Outer.Piece && !inside.OneFrame() {
@@ -125,7 +127,7 @@ func toldAlong(p *rules.Pass, inside *model.Inside, a model.DartAnswer) bool {
 
 // place judges where the inner dart lies, the way that it lies off more, and
 // reports whether it lies where it must.
-func place(p *rules.Pass, a model.DartAnswer) bool {
+func place(p *rules.Pass, a layering.DartAnswer) bool {
 	shift := a.Aside
 	if math.Abs(a.Lower.Off()) > math.Abs(a.Aside.Off()) {
 		shift = a.Lower
@@ -144,7 +146,7 @@ func place(p *rules.Pass, a model.DartAnswer) bool {
 
 // within judges a shift without regard to its sign, which is a matter of which
 // way round the pieces are drawn.
-func within(p *rules.Pass, s model.DartShift, limit string, say rules.Say) {
+func within(p *rules.Pass, s layering.DartShift, limit string, say rules.Say) {
 	p.Within(math.Abs(s.By), model.Range{Low: -meant(s), High: meant(s)}, limit, say)
 }
 
@@ -154,7 +156,7 @@ const nothing = 1e-6
 
 // meant is how far something may lie off the way that it does; the less of the two
 // ways where it lies in its place.
-func meant(s model.DartShift) float64 {
+func meant(s layering.DartShift) float64 {
 	switch {
 	case math.Abs(s.By) < nothing:
 		return math.Min(-s.Meant.Low, s.Meant.High)
@@ -165,7 +167,7 @@ func meant(s model.DartShift) float64 {
 }
 
 // besides says what is allowed beside a limit.
-func besides(p *rules.Pass, s model.DartShift, what string) string {
+func besides(p *rules.Pass, s layering.DartShift, what string) string {
 	if p.Show(meant(s)) == p.Show(0) {
 		return ""
 	}
@@ -173,8 +175,8 @@ func besides(p *rules.Pass, s model.DartShift, what string) string {
 }
 
 // whereTo says how far an inner dart lies off, and which way.
-func whereTo(p *rules.Pass, a model.DartAnswer) string {
-	way := func(s model.DartShift, more, less string) string {
+func whereTo(p *rules.Pass, a layering.DartAnswer) string {
+	way := func(s layering.DartShift, more, less string) string {
 		switch {
 		case p.Show(math.Abs(s.By)) == p.Show(0):
 			return ""
@@ -195,7 +197,7 @@ func whereTo(p *rules.Pass, a model.DartAnswer) string {
 }
 
 // points judges where the inner dart comes to its points.
-func points(p *rules.Pass, a model.DartAnswer) {
+func points(p *rules.Pass, a layering.DartAnswer) {
 	for _, point := range a.Points {
 		say := answerSay(a, point.Name)
 		if math.Abs(point.Lean.Off()) > math.Abs(point.Longer.Off()) {
@@ -223,7 +225,7 @@ func points(p *rules.Pass, a model.DartAnswer) {
 	}
 }
 
-func answerSay(a model.DartAnswer, what string) rules.Say {
+func answerSay(a layering.DartAnswer, what string) rules.Say {
 	return rules.Say{
 		Key: what + " of " + a.Inner.Address(), Place: a.Inner.Place,
 		Related: []rules.Related{{Message: "the dart it answers, " + a.Outer.Address(), Place: a.Outer.Place}},

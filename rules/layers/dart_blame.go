@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/layering"
 	"understitch/rules"
 )
 
@@ -18,11 +19,11 @@ const dartsShow = 3
 // unlike are darts of an inside that do not take out alike at some place.
 type unlike struct {
 	inside *model.Inside
-	darts  []model.DartTakes
+	darts  []layering.DartTakes
 }
 
 // unlikeDarts are those of an inside's darts that differ by more than so much.
-func unlikeDarts(inside *model.Inside, takes []model.DartTakes, within float64) unlike {
+func unlikeDarts(inside *model.Inside, takes []layering.DartTakes, within float64) unlike {
 	out := unlike{inside: inside}
 	for _, t := range takes {
 		if math.Abs(t.More(inside)) > within {
@@ -41,7 +42,7 @@ func accounts(off, left, more, within float64) bool {
 
 // blame names the darts that account for a clearance which is not as allowed, and
 // gives a sentence about them; "" where they do not account for it.
-func (n *laying) blame(say *rules.Say, takes func() []model.DartTakes, clearance float64, allowed model.Range) string {
+func (n *laying) blame(say *rules.Say, takes func() []layering.DartTakes, clearance float64, allowed model.Range) string {
 	off, within := allowed.Beyond(clearance), n.Limit("beyond")
 	if math.Abs(off) <= within {
 		return ""
@@ -90,7 +91,7 @@ func amount(p *rules.Pass, by float64) string {
 }
 
 // takesText says what two darts take out, or a dart that has none to answer it.
-func takesText(p *rules.Pass, t model.DartTakes, outer, inner string) string {
+func takesText(p *rules.Pass, t layering.DartTakes, outer, inner string) string {
 	switch {
 	case t.Inner == nil:
 		return fmt.Sprintf("%s takes out %s, and no dart of %s answers it", t.Outer.Address(), p.Show(t.ByOuter), inner)
@@ -104,7 +105,7 @@ func takesText(p *rules.Pass, t model.DartTakes, outer, inner string) string {
 }
 
 // mendDart says how two darts would take out alike.
-func mendDart(p *rules.Pass, t model.DartTakes, outer, inner string) string {
+func mendDart(p *rules.Pass, t layering.DartTakes, outer, inner string) string {
 	switch {
 	case t.Inner == nil:
 		return fmt.Sprintf("take out %s of %s there, as %s does", p.Show(t.ByOuter), inner, t.Outer.Address())

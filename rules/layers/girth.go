@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/rules"
 )
 
@@ -51,7 +52,7 @@ func girth(p *rules.Pass, level *model.Level) {
 	var outer *model.Layer
 	outerGirth := 0.0
 	for _, inner := range layers {
-		round, err := p.Garment.Girth(inner, level)
+		round, err := measuring.Girth(p.Garment, inner, level)
 		if err != nil {
 			notRound(p, level, inner, err)
 			continue
@@ -69,7 +70,7 @@ func girth(p *rules.Pass, level *model.Level) {
 func notRound(p *rules.Pass, level *model.Level, layer *model.Layer, reason error) {
 	meant := slices.ContainsFunc(layer.Ease, func(e model.LevelRange) bool { return e.Level == level })
 	others := slices.ContainsFunc(p.Garment.Layers, func(other *model.Layer) bool {
-		_, err := p.Garment.Girth(other, level)
+		_, err := measuring.Girth(p.Garment, other, level)
 		return other != layer && (err == nil || model.NotMeasured(err))
 	})
 	if (meant || model.NotMeasured(reason)) && others {
@@ -114,7 +115,7 @@ func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, ou
 func meantLarger(g *model.Garment, outer, inner *model.Layer, level *model.Level) float64 {
 	sum := 0.0
 	for _, n := range g.Insides {
-		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) && !g.HangFrom(n.Inner, level) {
+		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) && !measuring.HangFrom(g, n.Inner, level) {
 			sum += math.Max(0, -n.Allowed(level).Low) * min(n.Outer.Times(), n.Inner.Times())
 		}
 	}

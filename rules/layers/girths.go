@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/measuring"
 	"understitch/rules"
 	"understitch/rules/fit"
 )
@@ -17,8 +19,8 @@ var sharedNear = rules.Limit{
 // toldByWidth reports whether what two layers measure at a level is found at
 // fault already, by inner-within-outer or layer-girth.
 func toldByWidth(p *rules.Pass, outer, inner *model.Layer, l *model.Level) bool {
-	for _, n := range p.Garment.InsidesAt(outer, inner, l) {
-		clearance, err := n.ClearanceAt(l)
+	for _, n := range measuring.InsidesAt(p.Garment, outer, inner, l) {
+		clearance, err := layering.ClearanceAt(n, l)
 		if err == nil && math.Abs(n.Allowed(l).Beyond(clearance)) > p.LeftTo(PastClearance) {
 			return true
 		}
@@ -26,16 +28,16 @@ func toldByWidth(p *rules.Pass, outer, inner *model.Layer, l *model.Level) bool 
 	if !ownPieces(p.Garment, inner, l) {
 		return false
 	}
-	round, errOuter := p.Garment.Girth(outer, l)
-	within, errInner := p.Garment.Girth(inner, l)
+	round, errOuter := measuring.Girth(p.Garment, outer, l)
+	within, errInner := measuring.Girth(p.Garment, inner, l)
 	return errOuter == nil && errInner == nil && within-round > meantLarger(p.Garment, outer, inner, l)+p.LeftTo(larger)
 }
 
 // toldByEase reports whether a layer's girth at a level is found at fault
 // against the body already.
 func toldByEase(p *rules.Pass, layer *model.Layer, l *model.Level) bool {
-	ease, ok := layer.EaseAt(l)
-	round, err := p.Garment.Girth(layer, l)
+	ease, ok := measuring.EaseAt(layer, l)
+	round, err := measuring.Girth(p.Garment, layer, l)
 	return ok && err == nil && model.Known(l.Body) && math.Abs(ease.Beyond(round-l.Body)) > p.LeftTo(fit.PastEase)
 }
 
@@ -44,13 +46,13 @@ func toldByEase(p *rules.Pass, layer *model.Layer, l *model.Level) bool {
 // stretch from one height of the outer piece's frame to another.
 func toldByWidthBetween(p *rules.Pass, inside *model.Inside, top, bottom float64) bool {
 	beyond := p.LeftTo(PastClearance)
-	levels := inside.Compared(p.Garment)
+	levels := layering.Compared(inside, p.Garment)
 	for i, l := range levels {
 		y, ok := inside.Outer.LevelY(l)
-		if clearance, err := inside.ClearanceAt(l); ok && err == nil && y >= top && y <= bottom && math.Abs(inside.Allowed(l).Beyond(clearance)) > beyond {
+		if clearance, err := layering.ClearanceAt(inside, l); ok && err == nil && y >= top && y <= bottom && math.Abs(inside.Allowed(l).Beyond(clearance)) > beyond {
 			return true
 		}
-		if i == 0 || !inside.OneFrame() || !inside.SameHalves() {
+		if i == 0 || !inside.OneFrame() || !layering.SameHalves(inside) {
 			continue
 		}
 		above, okAbove := inside.Outer.LevelY(levels[i-1])
@@ -58,7 +60,7 @@ func toldByWidthBetween(p *rules.Pass, inside *model.Inside, top, bottom float64
 		if !ok || !okAbove || above > bottom || y < top || y-above <= 1 || math.IsInf(low, -1) {
 			continue
 		}
-		if least, err := inside.LeastBetween(above, y); err == nil && low-least.Low > beyond {
+		if least, err := layering.LeastBetween(inside, above, y); err == nil && low-least.Low > beyond {
 			return true
 		}
 	}

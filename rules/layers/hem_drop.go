@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/layering"
 	"understitch/rules"
 )
 
@@ -44,7 +45,7 @@ var HemDrop = &rules.Rule{
 }
 
 func hemDrop(p *rules.Pass, n *model.Inside) {
-	drops, err := p.Garment.HemDrops(n)
+	drops, err := layering.HemDrops(p.Garment, n)
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
@@ -53,7 +54,7 @@ func hemDrop(p *rules.Pass, n *model.Inside) {
 		p.NothingHere()
 		return
 	}
-	least := slices.MinFunc(drops, func(a, b model.HemDrop) int { return cmp.Compare(a.Drop, b.Drop) })
+	least := slices.MinFunc(drops, func(a, b layering.HemDrop) int { return cmp.Compare(a.Drop, b.Drop) })
 	say := rules.Say{Place: least.Inner.Place, Account: hemAccount(least), Related: []rules.Related{
 		{Message: least.Outer.Address() + " runs down to the outer hem", Place: least.Outer.Place},
 	}}

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
 	"understitch/rules"
 )
 
@@ -13,7 +14,7 @@ import (
 // frame.
 func (n *laying) outlineAlone() bool {
 	inside := n.inside
-	if n.several() || !inside.Outer.Drawn() || !inside.Inner.Drawn() || !inside.Outer[0].AtNoLevel() || !inside.Inner[0].AtNoLevel() {
+	if n.several() || !inside.Outer.Drawn() || !inside.Inner.Drawn() || !layering.AtNoLevel(inside.Outer[0]) || !layering.AtNoLevel(inside.Inner[0]) {
 		return false
 	}
 	say := rules.Say{Key: "outline", Place: inside.Place, Related: n.pieces()}
@@ -43,7 +44,7 @@ func (n *laying) outlineAlone() bool {
 
 // aloneOutside is how far the inner piece stands out anywhere, and how far that may be
 // out by how it is laid.
-func (n *laying) aloneOutside() (out model.Beyond, most float64, err error) {
+func (n *laying) aloneOutside() (out layering.Beyond, most float64, err error) {
 	doubt, err := n.lay()
 	if err != nil {
 		return out, 0, err
@@ -54,6 +55,6 @@ func (n *laying) aloneOutside() (out model.Beyond, most float64, err error) {
 	}
 	box := region.Bounds()
 	most = math.Max(doubt(box.Min.Y), doubt(box.Max.Y))
-	out, err = n.inside.OutsideAll(n.Garment)
+	out, err = layering.OutsideAll(n.inside, n.Garment)
 	return out, most, err
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/layering"
 	"understitch/rules"
 	"understitch/rules/seams"
 )
@@ -98,7 +99,7 @@ func (n *laying) bands() []band {
 	}
 	highest, okFirst := n.inside.Outer.LevelY(first)
 	lowest, okLast := n.inside.Outer.LevelY(last)
-	if top, bottom, err := n.inside.CommonHeights(n.Garment); err == nil && okFirst && okLast {
+	if top, bottom, err := layering.CommonHeights(n.inside, n.Garment); err == nil && okFirst && okLast {
 		add(nil, first, top, highest)
 		add(last, nil, lowest, bottom)
 	}
@@ -120,7 +121,7 @@ func (n *laying) lame(b band) bool {
 				})
 				if i == 1 && !n.inside.OneFrame() || reaches {
 					n.Cannot(fmt.Errorf("the legs of %s differ, so what it takes out %s is not known", d.Address(), b.where()),
-						rules.Say{Key: b.key(), Place: n.inside.AllowedAt(b.at())})
+						rules.Say{Key: b.key(), Place: layering.AllowedAt(n.inside, b.at())})
 					return true
 				}
 			}
@@ -133,21 +134,21 @@ func (n *laying) lame(b band) bool {
 // both pieces; it reports whether that is at fault. Beyond the levels the widths
 // are compared as far as both pieces have sides.
 func (n *laying) between(b band) bool {
-	if !n.inside.OneFrame() || !n.inside.SameHalves() {
+	if !n.inside.OneFrame() || !layering.SameHalves(n.inside) {
 		return false
 	}
 	top, bottom := b.top, b.bottom
 	switch {
 	case b.upper == nil:
-		top = n.inside.SidesEnd(n.Garment, bottom, top)
+		top = layering.SidesEnd(n.inside, n.Garment, bottom, top)
 	case b.lower == nil:
-		bottom = n.inside.SidesEnd(n.Garment, top, bottom)
+		bottom = layering.SidesEnd(n.inside, n.Garment, top, bottom)
 	}
 	if bottom-top <= 1 {
 		return false
 	}
-	say := rules.Say{Key: b.key(), Place: n.inside.AllowedAt(b.at()), Related: n.pieces()}
-	least, err := n.inside.LeastBetween(top, bottom)
+	say := rules.Say{Key: b.key(), Place: layering.AllowedAt(n.inside, b.at()), Related: n.pieces()}
+	least, err := layering.LeastBetween(n.inside, top, bottom)
 	if err != nil {
 		n.Cannot(err, say)
 		return false
@@ -157,7 +158,7 @@ func (n *laying) between(b band) bool {
 		return true // the levels themselves have told it
 	}
 	meant := model.AnyFrom(b.low)
-	darts := n.blame(&say, func() []model.DartTakes { return n.inside.DartsAtHeight(least.Y) }, least.Low, meant)
+	darts := n.blame(&say, func() []layering.DartTakes { return layering.DartsAtHeight(n.inside, least.Y) }, least.Low, meant)
 	say.Message = func() string {
 		place, holds := fmt.Sprintf("%s, %s below the first", b.where(), n.Show(least.Y-b.top)), "from the one to the other"
 		if b.beyond() {
@@ -167,7 +168,7 @@ func (n *laying) between(b band) bool {
 		return fmt.Sprintf("%s %s (darts closed%s); %s %s asks for %s. %s%s",
 			n.compared(least.Low), place, n.halves(), holds, n.inside.Address(), n.clearance(meant), darts, n.mend(least.Low-b.low, darts != ""))
 	}
-	say.Spot = n.inside.SideAtHeight(least.Y)
+	say.Spot = layering.SideAtHeight(n.inside, least.Y)
 	say.Account = leastAccount(n.Pass, n.inside, least, "the top of that stretch", least.Y-b.top)
 	n.Within(least.Low, meant, "beyond", say)
 	return broken
@@ -177,10 +178,10 @@ func (n *laying) between(b band) bool {
 // may be out by what there is to doubt in it.
 func (n *laying) lay() (doubt func(y float64) float64, err error) {
 	inside := n.inside
-	if _, err = inside.LaidOn(n.Garment); err != nil {
+	if _, err = layering.LaidOn(inside, n.Garment); err != nil {
 		return nil, err
 	}
-	if !inside.SameHalves() {
+	if !layering.SameHalves(inside) {
 		return nil, fmt.Errorf("%s and %s are not drawn as the same part of their layers, so only their widths can be compared", inside.Outer.Address(), inside.Inner.Address())
 	}
 	return n.shareDoubt()
@@ -190,7 +191,7 @@ func (n *laying) lay() (doubt func(y float64) float64, err error) {
 // other, or why it cannot.
 func (n *laying) shareDoubt() (doubt func(y float64) float64, err error) {
 	inside := n.inside
-	off, doubt, err := inside.Doubt(n.Garment)
+	off, doubt, err := layering.Doubt(inside, n.Garment)
 	if err != nil {
 		return nil, err
 	}
@@ -224,12 +225,12 @@ func (n *laying) outlines(bands []band) {
 			continue
 		}
 		meant := math.Max(0, -b.low) + darts + math.Max(doubt(b.top), doubt(b.bottom))
-		var out model.Beyond
+		var out layering.Beyond
 		if b.beyond() {
 			level, _ := n.inside.Outer.LevelY(b.at())
-			out, err = n.inside.OutsideBeyond(n.Garment, b.top, b.bottom, level)
+			out, err = layering.OutsideBeyond(n.inside, n.Garment, b.top, b.bottom, level)
 		} else {
-			out.Wider, err = n.inside.OutsideBetween(n.Garment, b.top, b.bottom)
+			out.Wider, err = layering.OutsideBetween(n.inside, n.Garment, b.top, b.bottom)
 		}
 		if err != nil {
 			n.Cannot(err, say)
@@ -273,5 +274,5 @@ func (n *laying) dartsIn(b band) (float64, error) {
 			bottom, lower = below, model.Unknown() // the levels lie farther apart in one frame than in the other
 		}
 	}
-	return n.inside.DartsBetween(top, bottom, lower)
+	return layering.DartsBetween(n.inside, top, bottom, lower)
 }

@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
 	"understitch/rules"
 )
 
@@ -27,10 +28,10 @@ func (n *laying) joined(bands []band) {
 			continue
 		}
 		y, _ := n.inside.Outer.LevelY(b.at())
-		heights := model.Heights{Upper: b.upper, Lower: b.lower, Beyond: math.Max(b.bottom-y, y-b.top)}
+		heights := layering.Heights{Upper: b.upper, Lower: b.lower, Beyond: math.Max(b.bottom-y, y-b.top)}
 		var far, meant, doubt float64
 		judged, left := false, error(nil)
-		for _, part := range n.inside.OutsideJoined(n.Garment, heights, n.Limit("flat")) {
+		for _, part := range layering.OutsideJoined(n.inside, n.Garment, heights, n.Limit("flat")) {
 			if part.Err == nil && part.Doubt > n.Limit("doubt") {
 				part.Err = fmt.Errorf("%s a place may be %s out when the pieces are laid together along their seams, so there only the widths can be compared",
 					b.where(), n.Show(part.Doubt))
@@ -71,7 +72,7 @@ const unsewn = 20
 // sewnBeyond is how far above or below a level the pieces can be taken as one, and
 // says so where they reach farther.
 func (n *laying) sewnBeyond(l *model.Level, above bool) float64 {
-	sewn, cloth := n.inside.SewnBeyond(n.Garment, l, above)
+	sewn, cloth := layering.SewnBeyond(n.inside, n.Garment, l, above)
 	if cloth-sewn > unsewn {
 		b, word := band{upper: l}, "below"
 		if above {
@@ -89,7 +90,7 @@ func (n *laying) sewnBeyond(l *model.Level, above bool) float64 {
 
 // notFlat says that the pieces cannot be laid together in part of a band.
 func (n *laying) notFlat(b band, err error) {
-	var curved *model.NotFlat
+	var curved *layering.NotFlat
 	if errors.As(err, &curved) {
 		err = fmt.Errorf("%s does not lie flat %s: the lines of its two sides part by %s when the pieces are laid together, so there only the widths can be compared",
 			curved.Seam.Address(), b.where(), n.Show(curved.Off))
@@ -100,7 +101,7 @@ func (n *laying) notFlat(b band, err error) {
 // layJoined finds whether an inside of several pieces can be laid at all: what holds
 // for two pieces but their being drawn as the same part, which is asked of each.
 func (n *laying) layJoined() error {
-	_, err := n.inside.Frame(n.Garment)
+	_, err := layering.Frame(n.inside, n.Garment)
 	if err == nil {
 		_, err = n.shareDoubt()
 	}

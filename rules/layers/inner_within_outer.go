@@ -9,6 +9,8 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/measuring"
 	"understitch/rules"
 )
 
@@ -70,7 +72,7 @@ type laying struct {
 }
 
 func innerWithinOuter(p *rules.Pass, inside *model.Inside) {
-	n := &laying{Pass: p, inside: inside, levels: inside.Compared(p.Garment)}
+	n := &laying{Pass: p, inside: inside, levels: layering.Compared(inside, p.Garment)}
 	asked := n.notReached()
 	if len(n.levels) == 0 {
 		if n.outlineAlone() {
@@ -110,7 +112,7 @@ func (n *laying) notReached() (any bool) {
 		any = true
 		err := errors.New("no figure at the " + c.Level.Name + " level")
 		for _, piece := range []model.Group{n.inside.Inner, n.inside.Outer} {
-			if _, reason := piece.Width(c.Level); reason != nil {
+			if _, reason := measuring.GroupWidth(piece, c.Level); reason != nil {
 				err = reason
 			}
 		}
@@ -121,7 +123,7 @@ func (n *laying) notReached() (any bool) {
 			continue
 		}
 		for _, piece := range slices.Concat(n.inside.Inner, n.inside.Outer) {
-			if reason := n.Garment.Unmeasured(piece, l); reason != nil && len(piece.Widths) > 0 {
+			if reason := measuring.Unmeasured(n.Garment, piece, l); reason != nil && len(piece.Widths) > 0 {
 				any = true
 				n.Cannot(reason, rules.Say{Key: l.Name, Place: n.inside.Place})
 				break
@@ -134,8 +136,8 @@ func (n *laying) notReached() (any bool) {
 // level judges the clearance at one level, and gives how far it falls short.
 func (n *laying) level(l *model.Level) float64 {
 	inside, allowed := n.inside, n.inside.Allowed(l)
-	say := rules.Say{Key: l.Name, Place: inside.AllowedAt(l), Account: clearanceAccount(n.Garment, inside, l), Related: n.pieces()}
-	clearance, err := inside.ClearanceAt(l)
+	say := rules.Say{Key: l.Name, Place: layering.AllowedAt(inside, l), Account: clearanceAccount(n.Garment, inside, l), Related: n.pieces()}
+	clearance, err := layering.ClearanceAt(inside, l)
 	if err != nil {
 		n.Cannot(err, say)
 		return 0
@@ -144,10 +146,10 @@ func (n *laying) level(l *model.Level) float64 {
 		n.Good(say)
 		return 0
 	}
-	darts := n.blame(&say, func() []model.DartTakes { return inside.DartsAt(l) }, clearance, allowed)
+	darts := n.blame(&say, func() []layering.DartTakes { return layering.DartsAt(inside, l) }, clearance, allowed)
 	say.Message = func() string {
-		outer, _ := inside.Outer.Width(l)
-		inner, _ := inside.Inner.Width(l)
+		outer, _ := measuring.GroupWidth(inside.Outer, l)
+		inner, _ := measuring.GroupWidth(inside.Inner, l)
 		as, bs := inside.Outer.Times(), inside.Inner.Times() // as ClearanceAt counts them
 		outer.Net, inner.Net = outer.Net*as/min(as, bs), inner.Net*bs/min(as, bs)
 		return fmt.Sprintf("%s at the %s level (%s across against %s, darts closed%s); %s asks for %s. %s%s",

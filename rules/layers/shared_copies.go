@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -33,7 +34,7 @@ func (s *sharing) copies() {
 
 // timesAlong is how often a walk's edges are there when the pieces are cut, on
 // average along it.
-func timesAlong(w *model.Walk) float64 {
+func timesAlong(w *sewing.Walk) float64 {
 	sum := 0.0
 	for _, r := range w.Runs {
 		sum += r.Length * r.Edge.Piece.Times()
@@ -49,7 +50,7 @@ func (s *sharing) toldOfPieces() bool {
 		if other == s.share {
 			break
 		}
-		outer, inner, _, err := s.Garment.ShareWalks(other)
+		outer, inner, _, err := sewing.ShareWalks(s.Garment, other)
 		if err != nil || other.Match == model.Eased || math.Abs(outer.Length-inner.Length) > s.Limit("length") {
 			continue
 		}
@@ -62,7 +63,7 @@ func (s *sharing) toldOfPieces() bool {
 
 // cutApart are the first two pieces that lie on each other and are not there as
 // often when all is cut.
-func cutApart(outer, inner *model.Walk) (a, b *model.Piece, found bool) {
+func cutApart(outer, inner *sewing.Walk) (a, b *model.Piece, found bool) {
 	for _, r := range outer.Runs {
 		e, _ := inner.Place((r.Start + r.Length/2) * inner.Length / outer.Length)
 		if r.Edge.Piece.Times() != e.Piece.Times() {

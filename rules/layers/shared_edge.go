@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -62,14 +63,14 @@ const meetNear = 5
 type sharing struct {
 	*rules.Pass
 	share        *model.Share
-	outer, inner *model.Walk
+	outer, inner *sewing.Walk
 	longer       float64 // the outer side than the inner
 	lengthFault  bool
-	joinFault    map[model.CrossingPair]bool
+	joinFault    map[sewing.CrossingPair]bool
 }
 
 func sharedEdge(p *rules.Pass, share *model.Share) {
-	outer, inner, by, err := p.Garment.ShareWalks(share)
+	outer, inner, by, err := sewing.ShareWalks(p.Garment, share)
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
@@ -78,10 +79,10 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 		return
 	}
 	s := &sharing{Pass: p, share: share, outer: outer, inner: inner, longer: outer.Length - inner.Length,
-		joinFault: map[model.CrossingPair]bool{}}
-	pairs := model.PairCrossings(outer, inner, meetNear)
+		joinFault: map[sewing.CrossingPair]bool{}}
+	pairs := sewing.PairCrossings(outer, inner, meetNear)
 	if share.Match != model.Eased {
-		s.length(model.SharedParts(outer, inner, pairs, meetNear))
+		s.length(sewing.SharedParts(outer, inner, pairs, meetNear))
 	}
 	if share.Match == model.Identical {
 		if len(outer.Crossings()) == len(inner.Crossings()) {
@@ -89,7 +90,7 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 				s.meeting(pair)
 			}
 		}
-		s.drawn(model.SharedParts(outer, inner, pairs, meetNear))
+		s.drawn(sewing.SharedParts(outer, inner, pairs, meetNear))
 	}
 	if share.Match != model.Eased {
 		s.copies()
@@ -102,11 +103,11 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 
 // length judges the two sides in all; where both have their pieces meet at the
 // same places it tells which part of them it is that differs.
-func (s *sharing) length(parts []model.SharedPart) {
+func (s *sharing) length(parts []sewing.SharedPart) {
 	off := math.Abs(s.longer)
 	s.lengthFault = off > s.Limit("length")
 	say := rules.Say{Key: "length", Place: s.share.Inner[0].Place, Account: s.lengthAccount(), Related: s.edges()}
-	odd := slices.DeleteFunc(parts, func(part model.SharedPart) bool {
+	odd := slices.DeleteFunc(parts, func(part sewing.SharedPart) bool {
 		a, b := part.Lengths()
 		return math.Abs(a-b) <= s.Limit("length")
 	})
@@ -122,8 +123,8 @@ func (s *sharing) length(parts []model.SharedPart) {
 			long, short, longSide, shortSide = short, long, shortSide, longSide
 		}
 		text := fmt.Sprintf("%s is %s longer on %s (%s, %s) than on %s (%s, %s); no more than %s is allowed. ",
-			s.share.Address(), s.Show(off), layerOf(long), model.SideText(longSide), s.Show(long.Length),
-			layerOf(short), model.SideText(shortSide), s.Show(short.Length), s.Show(s.Limit("length")))
+			s.share.Address(), s.Show(off), layerOf(long), sewing.SideText(longSide), s.Show(long.Length),
+			layerOf(short), sewing.SideText(shortSide), s.Show(short.Length), s.Show(s.Limit("length")))
 		if oneOdd {
 			a, b := odd[0].Lengths()
 			text += fmt.Sprintf("It lies in one part, %s of %s against %s of %s. ", s.partText(s.outer, odd[0].FirstA, odd[0].LastA), s.Show(a),
@@ -136,13 +137,13 @@ func (s *sharing) length(parts []model.SharedPart) {
 
 // edges are the places of all edges of the share.
 func (s *sharing) edges() []rules.Related {
-	return s.edgesOf(model.SharedPart{LastA: len(s.outer.Runs) - 1, LastB: len(s.inner.Runs) - 1})
+	return s.edgesOf(sewing.SharedPart{LastA: len(s.outer.Runs) - 1, LastB: len(s.inner.Runs) - 1})
 }
 
 // edgesOf are the places of the edges of one part.
-func (s *sharing) edgesOf(part model.SharedPart) []rules.Related {
+func (s *sharing) edgesOf(part sewing.SharedPart) []rules.Related {
 	var out []rules.Related
-	for _, runs := range [][]model.Run{s.outer.Runs[part.FirstA : part.LastA+1], s.inner.Runs[part.FirstB : part.LastB+1]} {
+	for _, runs := range [][]sewing.Run{s.outer.Runs[part.FirstA : part.LastA+1], s.inner.Runs[part.FirstB : part.LastB+1]} {
 		for _, r := range runs {
 			out = append(out, rules.Related{
 				Message: fmt.Sprintf("%s is %s long here", r.Edge.Address(), s.Show(r.Length)), Place: r.Edge.Place,
@@ -153,8 +154,8 @@ func (s *sharing) edgesOf(part model.SharedPart) []rules.Related {
 }
 
 // meeting judges where along the share pieces meet on both layers.
-func (s *sharing) meeting(pair model.CrossingPair) {
-	off := math.Abs(model.Misplaced(pair.Off(), s.longer))
+func (s *sharing) meeting(pair sewing.CrossingPair) {
+	off := math.Abs(sewing.Misplaced(pair.Off(), s.longer))
 	s.joinFault[pair] = off > s.Limit("length")
 	outer, inner := s.outer.Runs[pair.A.Run], s.inner.Runs[pair.B.Run]
 	say := rules.Say{Key: "join " + outer.Edge.Address(), Place: s.innerPlace(inner.Edge),
@@ -178,4 +179,4 @@ func (s *sharing) innerPlace(e *model.Edge) model.Place {
 	return s.share.Place
 }
 
-func layerOf(w *model.Walk) string { return w.Runs[0].Edge.Piece.Layer.Address() }
+func layerOf(w *sewing.Walk) string { return w.Runs[0].Edge.Piece.Layer.Address() }

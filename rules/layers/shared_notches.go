@@ -5,13 +5,14 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 	"understitch/rules/notches"
 )
 
 // notches judges number, kind and place of the notches on both sides.
 func (s *sharing) notches() {
-	pairs, onlyOuter, onlyInner := model.PairNotches(s.outer, s.inner)
+	pairs, onlyOuter, onlyInner := sewing.PairNotches(s.outer, s.inner)
 	for _, pair := range pairs {
 		s.kinds(pair)
 		s.notch(pair, pairs)
@@ -21,7 +22,7 @@ func (s *sharing) notches() {
 }
 
 // kinds says where a notch lies on one of another kind.
-func (s *sharing) kinds(pair model.NotchPair) {
+func (s *sharing) kinds(pair sewing.NotchPair) {
 	if pair.SameKind() {
 		return
 	}
@@ -37,13 +38,13 @@ func (s *sharing) kinds(pair model.NotchPair) {
 }
 
 // notch judges how far two paired notches are off each other.
-func (s *sharing) notch(pair model.NotchPair, pairs []model.NotchPair) {
-	if pair.A.Notch.OffLine(s.LeftTo(notches.OffLine)) || pair.B.Notch.OffLine(s.LeftTo(notches.OffLine)) {
+func (s *sharing) notch(pair sewing.NotchPair, pairs []sewing.NotchPair) {
+	if sewing.OffLine(pair.A.Notch, s.LeftTo(notches.OffLine)) || sewing.OffLine(pair.B.Notch, s.LeftTo(notches.OffLine)) {
 		return // notch-on-line tells where it belongs
 	}
 	off := math.Abs(s.notchOff(pair))
 	moved, kept, side := pair.B, pair.A, s.inner
-	if kept.Notch.Crowded() && !moved.Notch.Crowded() { // the outer's lies where no notch belongs
+	if sewing.Crowded(kept.Notch) && !sewing.Crowded(moved.Notch) { // the outer's lies where no notch belongs
 		moved, kept, side = kept, moved, s.outer
 	}
 	edge, at := side.Place(s.counterpart(kept.At, side == s.outer, pairs))
@@ -63,14 +64,14 @@ func (s *sharing) notch(pair model.NotchPair, pairs []model.NotchPair) {
 
 // notchOff is how far a pair is off, by what the lengths do not explain: ease,
 // or a wrong length, may lie between any of the notches.
-func (s *sharing) notchOff(pair model.NotchPair) float64 {
-	return model.Misplaced(pair.Off(), s.longer)
+func (s *sharing) notchOff(pair sewing.NotchPair) float64 {
+	return sewing.Misplaced(pair.Off(), s.longer)
 }
 
 // counterpart is where along one side a place of the other belongs. Where the
 // sides differ in length it keeps its distance from the last sound pair of
 // notches before it, or from the start.
-func (s *sharing) counterpart(at float64, ofInner bool, pairs []model.NotchPair) float64 {
+func (s *sharing) counterpart(at float64, ofInner bool, pairs []sewing.NotchPair) float64 {
 	from, to := s.outer, s.inner
 	if ofInner {
 		from, to = to, from
@@ -106,7 +107,7 @@ func (s *sharing) moved(n *model.Notch, edge *model.Edge, at float64) *rules.Men
 // missing says which notches of one side the other lacks. Where a notch of the
 // other lies off its edge it may well be that one, which the rule about notches
 // off their lines tells.
-func (s *sharing) missing(lone []model.WalkNotch, ofInner bool, pairs []model.NotchPair) {
+func (s *sharing) missing(lone []sewing.WalkNotch, ofInner bool, pairs []sewing.NotchPair) {
 	lacking := s.inner
 	if ofInner {
 		lacking = s.outer

@@ -7,14 +7,17 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/layering"
+	"understitch/model/sewing"
 	"understitch/rules"
+	"understitch/rules/guess"
 	"understitch/rules/seams"
 )
 
 // drawn judges what only a drawing shows: the shape of each part between
 // meeting pieces, and the corners. A corner beside a part that is at fault
 // would only say the same again.
-func (s *sharing) drawn(parts []model.SharedPart) {
+func (s *sharing) drawn(parts []sewing.SharedPart) {
 	sound := make([]bool, len(parts))
 	for i, part := range parts {
 		sound[i] = s.shape(part)
@@ -35,7 +38,7 @@ func (s *sharing) drawn(parts []model.SharedPart) {
 // shape judges how the lines of one part lie on each other; it reports whether
 // the part is without fault. Where the lengths are at fault already the shapes
 // cannot agree.
-func (s *sharing) shape(part model.SharedPart) bool {
+func (s *sharing) shape(part sewing.SharedPart) bool {
 	a, b := part.Lengths()
 	outer, inner := s.outer.Runs[part.FirstA].Edge, s.inner.Runs[part.FirstB].Edge
 	if math.Abs(a-b) > s.Limit("length") && s.explained(part) {
@@ -59,13 +62,13 @@ func (s *sharing) shape(part model.SharedPart) bool {
 }
 
 // explained reports whether a finding about lengths covers the part.
-func (s *sharing) explained(part model.SharedPart) bool {
+func (s *sharing) explained(part sewing.SharedPart) bool {
 	return s.lengthFault || part.Before != nil && s.joinFault[*part.Before] || part.Behind != nil && s.joinFault[*part.Behind]
 }
 
 // lame reports whether a dart along a part of a side has legs that differ: its
 // place or its tip is wrong, and the closed edge has no shape to speak of.
-func (s *sharing) lame(w *model.Walk, first, last int) bool {
+func (s *sharing) lame(w *sewing.Walk, first, last int) bool {
 	for _, r := range w.Runs[first : last+1] {
 		if lameDart(r.Edge, s.LeftTo(seams.UnequalLegs)) {
 			return true
@@ -81,7 +84,7 @@ func lameDart(e *model.Edge, most float64) bool {
 
 // parts says where the lines of a part differ: the place at which they stand
 // furthest apart when they are laid together by their ends, as on the table.
-func (s *sharing) parts(part model.SharedPart, bound curve.Bound, say *rules.Say) {
+func (s *sharing) parts(part sewing.SharedPart, bound curve.Bound, say *rules.Say) {
 	parting, err := part.Parting(s.Limit("shape") / 2)
 	if err != nil {
 		return
@@ -89,7 +92,7 @@ func (s *sharing) parts(part model.SharedPart, bound curve.Bound, say *rules.Say
 	outer, at := s.outer.PlaceIn(part.FirstA, part.LastA, parting.At)
 	length, other := part.Lengths()
 	inner, _ := s.inner.PlaceIn(part.FirstB, part.LastB, s.inner.Runs[part.FirstB].Start+(parting.At-s.outer.Runs[part.FirstA].Start)*other/length)
-	say.Place, say.Spot = s.innerPlace(inner), model.Spot{Piece: outer.Piece.Address(), At: outer.Path.At(at)}
+	say.Place, say.Spot = s.innerPlace(inner), layering.Spot{Piece: outer.Piece.Address(), At: outer.Path.At(at)}
 	say.Related = []rules.Related{
 		{Message: outer.Address() + " is drawn here", Place: outer.Place},
 		{Message: inner.Address() + " is drawn here", Place: inner.Place},
@@ -102,22 +105,22 @@ func (s *sharing) parts(part model.SharedPart, bound curve.Bound, say *rules.Say
 	}
 }
 
-func laidBy(by model.LaidBy) string {
+func laidBy(by sewing.LaidBy) string {
 	switch by {
-	case model.ByStart:
+	case sewing.ByStart:
 		return "With the starts laid together and as much as goes with them"
-	case model.ByEnd:
+	case sewing.ByEnd:
 		return "With the ends laid together and as much as goes with them"
 	}
 	return "With both ends laid together"
 }
 
-func (s *sharing) partText(w *model.Walk, first, last int) string {
+func (s *sharing) partText(w *sewing.Walk, first, last int) string {
 	var names []string
 	for _, r := range w.Runs[first : last+1] {
 		names = append(names, r.Edge.Address())
 	}
-	return model.Listed(names)
+	return sewing.Listed(names)
 }
 
 // end judges the corners at the share's start or end.
@@ -156,7 +159,7 @@ func (s *sharing) toldByShare(beside *model.Edge) bool {
 		if other.Match != model.Identical || !slices.ContainsFunc(other.Outer, func(st model.Stretch) bool { return st.Edge == beside }) {
 			continue
 		}
-		if apart, err := s.Garment.ShareApart(other); earlier || err == nil && apart > s.Limit("shape") {
+		if apart, err := guess.ShareApart(s.Garment, other); earlier || err == nil && apart > s.Limit("shape") {
 			return true
 		}
 	}
@@ -164,7 +167,7 @@ func (s *sharing) toldByShare(beside *model.Edge) bool {
 }
 
 // crossing judges the angle that two meeting pieces make together.
-func (s *sharing) crossing(pair model.CrossingPair) {
+func (s *sharing) crossing(pair sewing.CrossingPair) {
 	a, b := s.outer.Runs[pair.A.Run], s.inner.Runs[pair.B.Run]
 	say := rules.Say{Key: "corner " + a.Edge.Address(), Place: s.innerPlace(b.Edge)}
 	say.Related = []rules.Related{

@@ -5,14 +5,15 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
 // turned tells of a line that agrees with the other layer's only when it is turned
 // end for end, which would lay a fold on an armhole. All else that would be found of
 // it follows from that.
-func turned(p *rules.Pass, share *model.Share, outer, inner *model.Walk, by string) bool {
-	if share.Match != model.Identical || share.Flip || by != model.ByEnds && by != model.ByDrawing {
+func turned(p *rules.Pass, share *model.Share, outer, inner *sewing.Walk, by string) bool {
+	if share.Match != model.Identical || share.Flip || by != sewing.ByEnds && by != sewing.ByDrawing {
 		return false
 	}
 	asLaid, most := alikeAs(p, outer, inner)
@@ -32,7 +33,7 @@ func turned(p *rules.Pass, share *model.Share, outer, inner *model.Walk, by stri
 		Message: func() string {
 			return fmt.Sprintf("%s is the line of %s turned end for end: they agree only if %s. Laid on each other as they will be sewn they stand %s apart; "+
 				"no more than %s is allowed. Draw it the other way along, or, if it is to be sewn so, say flip = true.",
-				model.SideText(share.Inner), model.SideText(share.Outer), endsMeeting(outer, inner), p.Show(most), p.Show(p.Limit("shape")))
+				sewing.SideText(share.Inner), sewing.SideText(share.Outer), endsMeeting(outer, inner), p.Show(most), p.Show(p.Limit("shape")))
 		},
 	})
 	return true
@@ -40,8 +41,8 @@ func turned(p *rules.Pass, share *model.Share, outer, inner *model.Walk, by stri
 
 // alikeAs reports whether two walks agree in length and shape as they are laid out,
 // and how far their lines stand apart at most; 0 where they are not all drawn.
-func alikeAs(p *rules.Pass, outer, inner *model.Walk) (alike bool, most float64) {
-	parts := model.SharedParts(outer, inner, model.PairCrossings(outer, inner, meetNear), meetNear)
+func alikeAs(p *rules.Pass, outer, inner *sewing.Walk) (alike bool, most float64) {
+	parts := sewing.SharedParts(outer, inner, sewing.PairCrossings(outer, inner, meetNear), meetNear)
 	off := outer.Length - inner.Length
 	alike = max(off, -off) <= p.Limit("length")
 	for _, part := range parts {
@@ -56,7 +57,7 @@ func alikeAs(p *rules.Pass, outer, inner *model.Walk) (alike bool, most float64)
 }
 
 // endsMeeting says which edges would meet if the inner walk were turned.
-func endsMeeting(outer, inner *model.Walk) string {
+func endsMeeting(outer, inner *sewing.Walk) string {
 	said := []string{}
 	for _, atEnd := range []bool{false, true} {
 		a, b := outer.Corner(atEnd), inner.Corner(!atEnd)
@@ -67,5 +68,5 @@ func endsMeeting(outer, inner *model.Walk) string {
 	if len(said) == 0 {
 		said = append(said, "the one is turned on the table")
 	}
-	return model.Listed(slices.Compact(said))
+	return sewing.Listed(slices.Compact(said))
 }

@@ -6,6 +6,8 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/measuring"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -42,7 +44,7 @@ var ShrinkMatch = &rules.Rule{
 
 func shrinkMatch(p *rules.Pass, inner *model.Layer) {
 	p.NothingHere() // unless a layer lies over it that states what it shrinks by
-	for outer := p.Garment.LayerOver(inner); outer != nil; outer = p.Garment.LayerOver(outer) {
+	for outer := measuring.LayerOver(p.Garment, inner); outer != nil; outer = measuring.LayerOver(p.Garment, outer) {
 		if statesShrink(outer.Fabric) || statesShrink(inner.Fabric) {
 			judgeShrink(p, outer, inner)
 		}
@@ -58,7 +60,7 @@ func judgeShrink(p *rules.Pass, outer, inner *model.Layer) {
 		Key: inner.Name + " in " + outer.Name, Place: inner.Place,
 		Related: []rules.Related{{Message: "the layer it is sewn to, " + outer.Address(), Place: outer.Place}},
 	}
-	all, err := p.Garment.ShrinksOf(outer, inner)
+	all, err := sewing.ShrinksOf(p.Garment, outer, inner)
 	if err != nil {
 		p.Cannot(err, say)
 		return

@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/rules"
 )
 
@@ -39,12 +40,12 @@ var Stretch = &rules.Rule{
 
 func stretch(p *rules.Pass, l *model.Layer) {
 	p.NothingHere() // unless it is smaller than the body somewhere
-	if l.Fabric == nil || p.Garment.Boned(l) {
+	if l.Fabric == nil || measuring.Boned(p.Garment, l) {
 		return
 	}
 	var short []reaching
-	for _, level := range p.Garment.LevelsDown() {
-		round, err := p.Garment.Girth(l, level)
+	for _, level := range measuring.LevelsDown(p.Garment) {
+		round, err := measuring.Girth(p.Garment, l, level)
 		if model.NotMeasured(err) && model.Known(level.Body) && model.Known(l.Fabric.StretchAcross) {
 			p.Cannot(err, rules.Say{Key: level.Name, Place: l.Place})
 			continue
@@ -53,7 +54,7 @@ func stretch(p *rules.Pass, l *model.Layer) {
 			continue
 		}
 		say := rules.Say{Key: level.Name, Place: l.Place}
-		reach, err := p.Garment.Reach(l, level)
+		reach, err := measuring.Reach(p.Garment, l, level)
 		switch {
 		case err != nil:
 			p.Cannot(err, say)

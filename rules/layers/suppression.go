@@ -7,6 +7,8 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/measuring"
 	"understitch/rules"
 )
 
@@ -45,9 +47,9 @@ var Suppression = &rules.Rule{
 func suppression(p *rules.Pass, inner *model.Layer) {
 	p.NothingHere() // unless a layer lies over it that closes round at two levels with it
 	g := p.Garment
-	for outer := g.LayerOver(inner); outer != nil; outer = g.LayerOver(outer) {
-		rooms := slices.DeleteFunc(g.Rooms(outer, inner), func(r model.RoomAt) bool {
-			return g.SharedAlong(outer, inner, r.Level, p.Limit(sharedNear.Name))
+	for outer := measuring.LayerOver(g, inner); outer != nil; outer = measuring.LayerOver(g, outer) {
+		rooms := slices.DeleteFunc(measuring.Rooms(g, outer, inner), func(r measuring.RoomAt) bool {
+			return measuring.SharedAlong(g, outer, inner, r.Level, p.Limit(sharedNear.Name))
 		})
 		unknown := notCompared(p, outer, inner, rooms)
 		if len(rooms)+len(unknown) < 2 {
@@ -72,12 +74,12 @@ type unknownAt struct {
 
 // notCompared are the levels at which two layers may close round the body, but a
 // width that was not measured leaves the room between them unknown.
-func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []model.RoomAt) []unknownAt {
+func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []measuring.RoomAt) []unknownAt {
 	g := p.Garment
 	var out []unknownAt
-	for _, l := range g.LevelsDown() {
-		_, errOuter := g.Girth(outer, l)
-		_, errInner := g.Girth(inner, l)
+	for _, l := range measuring.LevelsDown(g) {
+		_, errOuter := measuring.Girth(g, outer, l)
+		_, errInner := measuring.Girth(g, inner, l)
 		reason := errOuter
 		if !model.NotMeasured(reason) {
 			reason = errInner
@@ -85,8 +87,8 @@ func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []model.RoomAt)
 		mayClose := func(err error) bool { return err == nil || model.NotMeasured(err) }
 		switch {
 		case !model.NotMeasured(reason) || !mayClose(errOuter) || !mayClose(errInner):
-		case slices.ContainsFunc(rooms, func(r model.RoomAt) bool { return r.Level == l }):
-		case g.SharedAlong(outer, inner, l, p.Limit(sharedNear.Name)):
+		case slices.ContainsFunc(rooms, func(r measuring.RoomAt) bool { return r.Level == l }):
+		case measuring.SharedAlong(g, outer, inner, l, p.Limit(sharedNear.Name)):
 		default:
 			out = append(out, unknownAt{l, reason})
 		}
@@ -97,7 +99,7 @@ func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []model.RoomAt)
 // judgeSuppression judges one level and the next, and gives how far they are off.
 // Where the levels before were off the other way by as much, it is the level
 // between that is wrong, and that has been said.
-func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower model.RoomAt, before float64) float64 {
+func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower measuring.RoomAt, before float64) float64 {
 	g := p.Garment
 	for _, l := range []*model.Level{upper.Level, lower.Level} {
 		if toldByWidth(p, outer, inner, l) || toldByEase(p, outer, l) || toldByEase(p, inner, l) {
@@ -112,7 +114,7 @@ func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower mod
 			{Message: "the level " + lower.Level.Name, Place: lower.Level.Place},
 		},
 	}
-	meant := g.RoomChange(outer, inner, upper.Level, lower.Level)
+	meant := measuring.RoomChange(g, outer, inner, upper.Level, lower.Level)
 	if meant.Any() {
 		p.Good(say)
 		return 0
@@ -158,8 +160,8 @@ func unlikeBetween(p *rules.Pass, say *rules.Say, outer, inner *model.Layer, upp
 // unlikeAt are the darts of two layers' insides that differ at a level, and how much
 // more the outer ones take out round.
 func unlikeAt(p *rules.Pass, outer, inner *model.Layer, l *model.Level) (more float64, out []unlike) {
-	for _, n := range p.Garment.InsidesAt(outer, inner, l) {
-		takes := n.DartsAt(l)
+	for _, n := range measuring.InsidesAt(p.Garment, outer, inner, l) {
+		takes := layering.DartsAt(n, l)
 		for _, t := range takes {
 			more += t.Round()
 		}

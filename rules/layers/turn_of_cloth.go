@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/measuring"
 	"understitch/rules"
 )
 
@@ -48,8 +49,8 @@ func turnOfCloth(p *rules.Pass, level *model.Level) {
 	var outer *model.Layer
 	var unknown error // why the outer layer's girth is not known
 	outerGirth := 0.0
-	for _, inner := range p.Garment.LayersInward() {
-		round, err := p.Garment.Girth(inner, level)
+	for _, inner := range measuring.LayersInward(p.Garment) {
+		round, err := measuring.Girth(p.Garment, inner, level)
 		if model.NotMeasured(err) {
 			if unknown == nil {
 				unknown = err
@@ -79,7 +80,7 @@ func goesRound(p *rules.Pass, outer, inner *model.Layer, level *model.Level) boo
 	}
 	g := p.Garment
 	return meantLarger(g, outer, inner, level) == 0 && !toldByWidth(p, outer, inner, level) &&
-		!g.SharedAlong(outer, inner, level, p.Limit(sharedNear.Name))
+		!measuring.SharedAlong(g, outer, inner, level, p.Limit(sharedNear.Name))
 }
 
 // turn is how much further round the outer of two layers goes than the inner,

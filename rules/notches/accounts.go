@@ -6,6 +6,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/reckoned"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -18,7 +19,7 @@ func depthAccount(n *model.Notch, share float64) rules.Account {
 }
 
 // placeAccount tells how a notch lies to what it is to meet, a notch or a join.
-func placeAccount(p *rules.Pass, own, other side, n model.WalkNotch, meets string, at float64) rules.Account {
+func placeAccount(p *rules.Pass, own, other side, n sewing.WalkNotch, meets string, at float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Misplaced(p.Garment, n.At, fmt.Sprintf("%s along the seam, darts closed, from %s", n.Notch.Address(), start(own.walk)),
 			at, fmt.Sprintf("%s along its own side from %s", meets, start(other.walk)), own.longer)
@@ -51,7 +52,7 @@ func alongAccount(n *model.Notch, beyond float64) rules.Account {
 }
 
 // apartAccount tells how far a notch lies from what it must keep clear of.
-func apartAccount(n *model.Notch, r model.NotchRoom, what string) rules.Account {
+func apartAccount(n *model.Notch, r sewing.NotchRoom, what string) rules.Account {
 	return func(l *reckoned.Lines) {
 		at, _, _ := n.Position()
 		var places []float64
@@ -80,11 +81,11 @@ func apartAccount(n *model.Notch, r model.NotchRoom, what string) rules.Account 
 }
 
 // alikeAccount tells what two seams are told apart by.
-func alikeAccount(s, other *model.Seam, a, b *model.Walk) rules.Account {
+func alikeAccount(s, other *model.Seam, a, b *sewing.Walk) rules.Account {
 	return func(l *reckoned.Lines) {
 		for _, side := range []struct {
 			seam *model.Seam
-			walk *model.Walk
+			walk *sewing.Walk
 		}{{s, a}, {other, b}} {
 			l.Beside(0, side.walk.Length, "%s, darts closed", side.seam.Address())
 			for _, n := range side.walk.Notches {

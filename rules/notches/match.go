@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -48,24 +49,24 @@ var misses = rules.LimitOf{Rule: "notch-match", Limit: matchSteps[1]}
 
 // side is one side of a join, for what is said about its notches.
 type side struct {
-	walk   *model.Walk
+	walk   *sewing.Walk
 	longer float64 // than the other side
 }
 
 func match(p *rules.Pass, j *model.Join) {
-	a, b, err := p.Garment.Walks(j)
+	a, b, err := sewing.Walks(p.Garment, j)
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
 	}
 	p.NothingHere() // until there is a notch to judge
 	sides := [2]side{{a, a.Length - b.Length}, {b, b.Length - a.Length}}
-	pairs, onlyA, onlyB := model.PairNotches(a, b)
+	pairs, onlyA, onlyB := sewing.PairNotches(a, b)
 	for _, pair := range pairs {
 		if pair.A.Notch == pair.B.Notch {
 			continue // the halves of a mirrored pair
 		}
-		if pair.A.Notch.OffLine(p.LeftTo(OffLine)) || pair.B.Notch.OffLine(p.LeftTo(OffLine)) {
+		if sewing.OffLine(pair.A.Notch, p.LeftTo(OffLine)) || sewing.OffLine(pair.B.Notch, p.LeftTo(OffLine)) {
 			kind(p, pair)
 			continue // notch-on-line tells where it belongs
 		}
@@ -89,7 +90,7 @@ func match(p *rules.Pass, j *model.Join) {
 // strayed are two notches too far apart to be taken for partners by their places,
 // which are so by their name, when each is the only one of its side that has none:
 // a figure of one of them was mistyped, or is in another unit.
-func strayed(p *rules.Pass, sides [2]side, onlyA, onlyB []model.WalkNotch) (pair model.NotchPair, ok bool) {
+func strayed(p *rules.Pass, sides [2]side, onlyA, onlyB []sewing.WalkNotch) (pair sewing.NotchPair, ok bool) {
 	if len(onlyA) != 1 || len(onlyB) != 1 {
 		return pair, false
 	}
@@ -97,23 +98,23 @@ func strayed(p *rules.Pass, sides [2]side, onlyA, onlyB []model.WalkNotch) (pair
 	if a.Notch == b.Notch || a.Notch.Name != b.Notch.Name {
 		return pair, false
 	}
-	for i, n := range []model.WalkNotch{a, b} {
+	for i, n := range []sewing.WalkNotch{a, b} {
 		if _, off, near := nearestJoin(sides[i], sides[1-i], n); near && math.Abs(off) <= p.Limit("join") {
 			return pair, false // it may be meant to meet the join
 		}
 	}
-	return model.NotchPair{A: a, B: b}, true
+	return sewing.NotchPair{A: a, B: b}, true
 }
 
 // place judges where the two notches of a pair lie. The one that was put there
 // by hand is named for moving, rather than one that follows a level; else the one
 // that lies where no notch belongs.
-func place(p *rules.Pass, sides [2]side, pair model.NotchPair) {
+func place(p *rules.Pass, sides [2]side, pair sewing.NotchPair) {
 	own, other, at, partner := sides[1], sides[0], pair.B, pair.A
 	if firstMoves(pair.A.Notch, pair.B.Notch) {
 		own, other, at, partner = other, own, partner, at
 	}
-	off := model.Misplaced(at.At-partner.At, own.longer)
+	off := sewing.Misplaced(at.At-partner.At, own.longer)
 	edge, along := own.walk.Place(at.At - off)
 	back, backAlong := other.walk.Place(partner.At + off)
 	p.Steps(off, rules.Say{
@@ -143,18 +144,18 @@ func firstMoves(a, b *model.Notch) bool {
 	if (a.Level == nil) != (b.Level == nil) {
 		return a.Level == nil
 	}
-	return a.Crowded() && !b.Crowded()
+	return sewing.Crowded(a) && !sewing.Crowded(b)
 }
 
 // start names where a walk begins.
-func start(w *model.Walk) string {
+func start(w *sewing.Walk) string {
 	if corner := w.Corner(false); corner != nil {
 		return corner.Address()
 	}
 	return "the start of " + w.Runs[0].Edge.Address()
 }
 
-func kind(p *rules.Pass, pair model.NotchPair) {
+func kind(p *rules.Pass, pair sewing.NotchPair) {
 	say := rules.Say{Key: "kind of " + pair.B.Notch.Address(), Place: pair.B.Notch.Place}
 	if pair.SameKind() {
 		p.Good(say)
@@ -169,7 +170,7 @@ func kind(p *rules.Pass, pair model.NotchPair) {
 }
 
 // alone judges a notch that has no partner: it may meet a join of two pieces.
-func alone(p *rules.Pass, own, other side, n model.WalkNotch) {
+func alone(p *rules.Pass, own, other side, n sewing.WalkNotch) {
 	if n.At < p.Limit("end") || n.At > own.walk.Length-p.Limit("end") {
 		return
 	}
@@ -206,9 +207,9 @@ func alone(p *rules.Pass, own, other side, n model.WalkNotch) {
 
 // nearestJoin finds the join of two pieces on the other side that the notch lies
 // nearest to, and how far off it is.
-func nearestJoin(own, other side, n model.WalkNotch) (join, off float64, ok bool) {
+func nearestJoin(own, other side, n sewing.WalkNotch) (join, off float64, ok bool) {
 	for _, at := range other.walk.Joins() {
-		if d := model.Misplaced(n.At-at, own.longer); !ok || math.Abs(d) < math.Abs(off) {
+		if d := sewing.Misplaced(n.At-at, own.longer); !ok || math.Abs(d) < math.Abs(off) {
 			join, off, ok = at, d, true
 		}
 	}
@@ -218,12 +219,12 @@ func nearestJoin(own, other side, n model.WalkNotch) (join, off float64, ok bool
 // withoutLost leaves out the notches whose partners are there but lie off their
 // line, which notch-on-line reports: those of the same names, then as many as
 // are left.
-func withoutLost(alone []model.WalkNotch, lost []*model.Notch) []model.WalkNotch {
+func withoutLost(alone []sewing.WalkNotch, lost []*model.Notch) []sewing.WalkNotch {
 	names := map[string]bool{}
 	for _, n := range lost {
 		names[n.Name] = true
 	}
-	var out []model.WalkNotch
+	var out []sewing.WalkNotch
 	spare := len(lost)
 	for _, n := range alone {
 		if names[n.Notch.Name] {

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -20,15 +21,15 @@ type proposal struct {
 // placeFor finds where a notch belongs that lies on no place of its edge as it is
 // now: nearest is the place on the edge that lies nearest to it.
 func placeFor(p *rules.Pass, n *model.Notch, nearest float64) proposal {
-	if level, along := n.MeantLevel(p.Garment.Levels, p.Limit("off")); level != nil {
+	if level, along := sewing.MeantLevel(n, p.Garment.Levels, p.Limit("off")); level != nil {
 		return proposal{along: along, level: level}
 	}
-	for _, m := range p.Garment.Meetings(n) {
-		if model.Known(m.Along) && (!model.Known(m.Off) || math.Abs(m.Off) > p.Limit("off")) && !m.Partner.OffLine(p.Limit("off")) {
+	for _, m := range sewing.Meetings(p.Garment, n) {
+		if model.Known(m.Along) && (!model.Known(m.Off) || math.Abs(m.Off) > p.Limit("off")) && !sewing.OffLine(m.Partner, p.Limit("off")) {
 			return proposal{along: m.Along, partner: m.Partner}
 		}
 	}
-	if clear, ok := n.ClearPlace(nearest, p.InForce(keptClear)); ok && math.Abs(clear-nearest) > p.Limit("off") {
+	if clear, ok := sewing.ClearPlace(n, nearest, p.InForce(keptClear)); ok && math.Abs(clear-nearest) > p.Limit("off") {
 		return proposal{along: clear, clear: true}
 	}
 	return proposal{along: nearest}

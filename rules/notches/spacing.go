@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -51,8 +52,8 @@ func spacing(p *rules.Pass, n *model.Notch) {
 		p.Cannot(err, rules.Say{Place: n.Given})
 		return
 	}
-	near, err := n.Room()
-	if err != nil || n.OffLine(p.LeftTo(OffLine)) || misplaced(p, n) {
+	near, err := sewing.Room(n)
+	if err != nil || sewing.OffLine(n, p.LeftTo(OffLine)) || misplaced(p, n) {
 		return // notch-on-line reports it, or the rule that finds it off its partner
 	}
 	for _, r := range near {
@@ -86,14 +87,14 @@ func spacing(p *rules.Pass, n *model.Notch) {
 
 // toldOfPartner reports whether a notch before it on which this one is laid lies too
 // close to the same thing: the two are moved together, and that has been said.
-func toldOfPartner(p *rules.Pass, n *model.Notch, r model.NotchRoom) bool {
+func toldOfPartner(p *rules.Pass, n *model.Notch, r sewing.NotchRoom) bool {
 	all := p.Garment.Notches()
-	return slices.ContainsFunc(p.Garment.Meetings(n), func(m model.NotchMeeting) bool {
-		near, err := m.Partner.Room()
-		if err != nil || slices.Index(all, m.Partner) > slices.Index(all, n) || m.Partner.OffLine(p.LeftTo(OffLine)) || misplaced(p, m.Partner) {
+	return slices.ContainsFunc(sewing.Meetings(p.Garment, n), func(m sewing.NotchMeeting) bool {
+		near, err := sewing.Room(m.Partner)
+		if err != nil || slices.Index(all, m.Partner) > slices.Index(all, n) || sewing.OffLine(m.Partner, p.LeftTo(OffLine)) || misplaced(p, m.Partner) {
 			return false
 		}
-		return slices.ContainsFunc(near, func(o model.NotchRoom) bool {
+		return slices.ContainsFunc(near, func(o sewing.NotchRoom) bool {
 			alike := r.Corner != nil && o.Corner != nil || r.Notch != nil && o.Notch != nil
 			return alike && o.Apart < p.Limit("clear")
 		})
@@ -103,8 +104,8 @@ func toldOfPartner(p *rules.Pass, n *model.Notch, r model.NotchRoom) bool {
 // misplaced reports whether a notch misses its partner and would keep clear where
 // it meets it: then it lies too close because it lies in the wrong place.
 func misplaced(p *rules.Pass, n *model.Notch) bool {
-	return slices.ContainsFunc(p.Garment.Meetings(n), func(m model.NotchMeeting) bool {
-		clear, ok := n.ClearPlace(m.Along, p.Limit("clear"))
+	return slices.ContainsFunc(sewing.Meetings(p.Garment, n), func(m sewing.NotchMeeting) bool {
+		clear, ok := sewing.ClearPlace(n, m.Along, p.Limit("clear"))
 		return math.Abs(m.Off) > p.LeftTo(misses) && model.Known(m.Along) && ok && clear == m.Along
 	})
 }
@@ -113,7 +114,7 @@ func misplaced(p *rules.Pass, n *model.Notch) bool {
 // where it has none.
 func withPartners(p *rules.Pass, n *model.Notch) string {
 	var names []string
-	for _, m := range p.Garment.Meetings(n) {
+	for _, m := range sewing.Meetings(p.Garment, n) {
 		if name := m.Partner.Address(); !slices.Contains(names, name) {
 			names = append(names, name)
 		}
@@ -121,5 +122,5 @@ func withPartners(p *rules.Pass, n *model.Notch) string {
 	if len(names) == 0 {
 		return ""
 	}
-	return ", and " + model.Listed(names) + " with it"
+	return ", and " + sewing.Listed(names) + " with it"
 }

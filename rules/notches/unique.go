@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -60,7 +61,7 @@ func unique(p *rules.Pass, s *model.Seam) {
 			continue
 		}
 		say := rules.Say{Key: other.Address(), Place: s.Join, Account: alikeAccount(s, other, walk, there), Related: []rules.Related{{Message: "the seam before it", Place: other.Join}}}
-		if !model.AlikeNotched(walk, there, p.Limit("apart")) {
+		if !sewing.AlikeNotched(walk, there, p.Limit("apart")) {
 			p.Good(say)
 			continue
 		}
@@ -73,8 +74,8 @@ func unique(p *rules.Pass, s *model.Seam) {
 }
 
 // firstSide is the seam's first side laid out.
-func firstSide(p *rules.Pass, s *model.Seam) (*model.Walk, error) {
-	a, _, err := p.Garment.Walks(p.Garment.JoinOf(s))
+func firstSide(p *rules.Pass, s *model.Seam) (*sewing.Walk, error) {
+	a, _, err := sewing.Walks(p.Garment, p.Garment.JoinOf(s))
 	return a, err
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/drafting"
 )
 
 // redraft moves everything that is drawn. Pieces that were drawn with their
@@ -27,7 +28,7 @@ func (f frames) redraft(g *model.Garment) {
 		}
 	}
 	if anew {
-		if diags := g.Net(); diags != nil {
+		if diags := drafting.Net(g); diags != nil {
 			panic(diags[0].Error())
 		}
 	}

@@ -5,6 +5,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/reckoned"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -12,13 +13,13 @@ import (
 // that lies outside the ease.
 func (w walked) account(way string) rules.Account {
 	return func(l *reckoned.Lines) {
-		first, second := model.SideText(w.seam.Sides[0]), model.SideText(w.seam.Sides[1])
+		first, second := sewing.SideText(w.seam.Sides[0]), sewing.SideText(w.seam.Sides[1])
 		l.Sides(1, w.a, w.b, first, second, way)
 		l.Off(0, w.longer, w.seam.Ease, w.Garment.ShowRange(w.seam.Ease))
 	}
 }
 
-func lineAccount(s *model.Seam, line model.LineEnd) rules.Account {
+func lineAccount(s *model.Seam, line sewing.LineEnd) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.AddIn(rules.Degrees, 1, line.AngleA, "the corner of %s with %s", line.A.Address(), s.Address())
 		l.AddIn(rules.Degrees, 1, line.AngleB, "the corner of %s with it", line.B.Address())
@@ -27,7 +28,7 @@ func lineAccount(s *model.Seam, line model.LineEnd) rules.Account {
 	}
 }
 
-func easeSideAccount(eased, other *model.Walk, easedText, otherText string) rules.Account {
+func easeSideAccount(eased, other *sewing.Walk, easedText, otherText string) rules.Account {
 	return func(l *reckoned.Lines) {
 		shorter, depth := other.Length-eased.Length, 1
 		if shorter <= 0 {

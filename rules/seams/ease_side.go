@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -47,7 +48,7 @@ func easeSide(p *rules.Pass, s *model.Seam) {
 		p.NothingHere()
 		return
 	}
-	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
+	a, b, err := sewing.Walks(p.Garment, p.Garment.JoinOf(s))
 	if err != nil {
 		p.Cannot(err, rules.Say{Place: s.Join})
 		return
@@ -56,7 +57,7 @@ func easeSide(p *rules.Pass, s *model.Seam) {
 		p.NothingHere() // seam-walk reports it
 		return
 	}
-	eased, other := model.SideText(s.Sides[0]), model.SideText(s.Sides[1])
+	eased, other := sewing.SideText(s.Sides[0]), sewing.SideText(s.Sides[1])
 	if onSecond {
 		eased, other, a, b = other, eased, b, a
 	}

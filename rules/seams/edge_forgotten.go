@@ -5,6 +5,7 @@ import (
 
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
 // straightEnough is how far, in millimetres, an edge may bend and still be taken
@@ -29,12 +30,12 @@ func forgotten(p *rules.Pass, e *model.Edge, say *rules.Say) (fold string) {
 		say.Cures = append(say.Cures, rules.Cure{Title: how, Make: onFold(e.Address())})
 		fold = how
 	}
-	for _, l := range p.Garment.Lacks(e) {
+	for _, l := range guess.Lacks(p.Garment, e) {
 		title := fmt.Sprintf("name %s in %s as well", e.Address(), l.Thing)
 		if l.For != "" {
 			title = fmt.Sprintf("write %s for %s in %s", e.Address(), l.For, l.Thing)
 		}
-		say.Cures = append(say.Cures, rules.Cure{Title: title, Make: func(g *model.Garment) { g.Fill(l) }})
+		say.Cures = append(say.Cures, rules.Cure{Title: title, Make: func(g *model.Garment) { guess.Fill(g, l) }})
 	}
 	return fold
 }

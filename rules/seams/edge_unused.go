@@ -6,6 +6,7 @@ import (
 
 	"understitch/model"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
 //go:embed testdata/edge-unused.bad.garment.hcl
@@ -53,7 +54,7 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 	say := rules.Say{Key: "unused", Account: partAccount(p.Garment, e, longest, "nothing takes"), Mild: true, Message: func() string { return leftOver(p, e, longest, "") }}
 	if longest.Length() > p.Limit("unused") {
 		fold := forgotten(p, e, &say)
-		if open := p.Garment.LeavesOpen(e); open != nil {
+		if open := guess.LeavesOpen(p.Garment, e); open != nil {
 			say.Mild = false
 			why := fmt.Sprintf(" By it %s is open at the %s level, and what it measures round cannot be checked.", e.Piece.Layer.Address(), open.Name)
 			if fold != "" {

@@ -6,6 +6,8 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -62,7 +64,7 @@ func foldStraight(p *rules.Pass, piece *model.Piece) {
 	if bow > p.Limit("straight") {
 		return // what is square to a bent fold is not worth saying
 	}
-	run := model.Run{Edge: fold, To: fold.Length()}
+	run := sewing.Run{Edge: fold, To: fold.Length()}
 	for _, atEnd := range []bool{false, true} {
 		square(p, fold, fold.Neighbour(atEnd), run.CornerAngle(atEnd))
 	}
@@ -71,7 +73,7 @@ func foldStraight(p *rules.Pass, piece *model.Piece) {
 // layersDiffer reports whether the same corner of another layer that shares the
 // edge is square: the edges differ then, which shared-edge reports.
 func layersDiffer(p *rules.Pass, fold, next *model.Edge, angle float64) bool {
-	other, ok := p.Garment.OtherCorner(fold, next)
+	other, ok := sewing.OtherCorner(p.Garment, fold, next)
 	return ok && math.Abs(other-90) <= p.Limit("square") && math.Abs(angle-other) > p.Limit("shared")
 }
 
@@ -108,12 +110,12 @@ func peakOrDip(angle float64) string {
 // place.
 func pointMeant(p *rules.Pass, fold, next *model.Edge, angle float64, say rules.Say) {
 	off := math.Abs(angle - 90)
-	other, shared := p.Garment.OtherCorner(fold, next)
+	other, shared := sewing.OtherCorner(p.Garment, fold, next)
 	switch {
 	case shared && math.Abs(angle-other) <= p.Limit("shared"), answered(p, next, angle):
 		p.Good(say)
 		return
-	case off > p.Limit("point") && next.Finish != model.FinishedHem && len(p.Garment.Partners(next)) == 0:
+	case off > p.Limit("point") && next.Finish != layering.FinishedHem && len(p.Garment.Partners(next)) == 0:
 		p.Good(say)
 		return
 	}
@@ -136,7 +138,7 @@ func answered(p *rules.Pass, e *model.Edge, angle float64) bool {
 			if centre != other.Piece.Fold && p.Garment.JoinedToItself(centre) == nil {
 				continue
 			}
-			run := model.Run{Edge: other, To: other.Length()}
+			run := sewing.Run{Edge: other, To: other.Length()}
 			if math.Abs(run.CornerAngle(atEnd)+angle-180) <= p.Limit("shared") {
 				return true
 			}

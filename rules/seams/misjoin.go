@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -18,7 +19,7 @@ func misjoined(p *rules.Pass, s *model.Seam, j *model.Join) {
 		say.Related = append(say.Related, rules.Related{Message: "nothing else takes " + w.Meant.Address(), Place: w.Meant.Place})
 		mend.Edits = append(mend.Edits, rules.Edit{Place: w.Named.Place, Text: w.Meant.Address()})
 	}
-	mend.Title = fmt.Sprintf("write %s for %s", model.Listed(meant), model.Listed(named))
+	mend.Title = fmt.Sprintf("write %s for %s", sewing.Listed(meant), sewing.Listed(named))
 	say.Mend = mend
 	say.Message = func() string {
 		are := "is"
@@ -26,7 +27,7 @@ func misjoined(p *rules.Pass, s *model.Seam, j *model.Join) {
 			are = "are"
 		}
 		return fmt.Sprintf("%s names %s, and %s, which nothing else takes and which would fit, %s likely meant. Name %s there. "+
-			"All else was checked as if it said so.", s.Address(), model.Listed(named), model.Listed(meant), are, model.Listed(meant))
+			"All else was checked as if it said so.", s.Address(), sewing.Listed(named), sewing.Listed(meant), are, sewing.Listed(meant))
 	}
 	p.Fault(say)
 }

@@ -6,6 +6,8 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/layering"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -45,22 +47,22 @@ var True = rules.Rule{
 }
 
 func trueSeam(p *rules.Pass, s *model.Seam) {
-	a, b, err := p.Garment.Walks(p.Garment.JoinOf(s))
+	a, b, err := sewing.Walks(p.Garment, p.Garment.JoinOf(s))
 	if err != nil {
 		p.Cannot(err, rules.Say{Place: s.Join})
 		return
 	}
 	p.NothingHere()
-	if !trueEnds(p, s, a, b) && p.Garment.JoinOf(s).Way() == model.ByOutlines {
+	if !trueEnds(p, s, a, b) && sewing.Way(p.Garment.JoinOf(s)) == sewing.ByOutlines {
 		undrawnEnds(p, s, a, b.Reversed()) // on paper either way is possible
 	}
 }
 
 // trueEnds judges both ends of a seam, and reports whether a line goes on across
 // either.
-func trueEnds(p *rules.Pass, s *model.Seam, a, b *model.Walk) (any bool) {
+func trueEnds(p *rules.Pass, s *model.Seam, a, b *sewing.Walk) (any bool) {
 	for _, atEnd := range []bool{false, true} {
-		line, ok, err := p.Garment.LineAcross(a, b, atEnd)
+		line, ok, err := sewing.LineAcross(p.Garment, a, b, atEnd)
 		switch {
 		case !ok:
 			continue
@@ -76,23 +78,23 @@ func trueEnds(p *rules.Pass, s *model.Seam, a, b *model.Walk) (any bool) {
 
 // undrawnEnds says which lines would go on across a seam if its second side ran
 // the other way, where a piece is not drawn and nothing tells which way it runs.
-func undrawnEnds(p *rules.Pass, s *model.Seam, a, b *model.Walk) {
+func undrawnEnds(p *rules.Pass, s *model.Seam, a, b *sewing.Walk) {
 	for _, atEnd := range []bool{false, true} {
-		if line, ok, err := p.Garment.LineAcross(a, b, atEnd); ok && err != nil {
+		if line, ok, err := sewing.LineAcross(p.Garment, a, b, atEnd); ok && err != nil {
 			p.Cannot(err, rules.Say{Key: lineKey(line), Place: s.Join})
 		}
 	}
 }
 
-func lineKey(l model.LineEnd) string { return l.A.Address() + " and " + l.B.Address() }
+func lineKey(l sewing.LineEnd) string { return l.A.Address() + " and " + l.B.Address() }
 
-func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
+func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
 	meant := p.Limit("meant")
 	if l.Centre() {
 		meant = p.Limit("centre")
 	}
 	off := l.Sum() - 180
-	other, shared := p.Garment.OtherLayer(l)
+	other, shared := sewing.OtherLayer(p.Garment, l)
 	if shared && math.Abs(other-180) <= p.Limit("warn") && math.Abs(l.Sum()-other) > p.Limit("shared") {
 		return // the layers differ
 	}
@@ -100,7 +102,7 @@ func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
 		cornerMeant(p, s, l, meant, shared && math.Abs(l.Sum()-other) <= p.Limit("shared"))
 		return
 	}
-	names, related := model.Listed([]string{l.A.Address(), l.B.Address()}), []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
+	names, related := sewing.Listed([]string{l.A.Address(), l.B.Address()}), []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
 	if l.Centre() {
 		names = "the two halves of " + l.A.Address()
 	} else {
@@ -124,11 +126,11 @@ func trueLine(p *rules.Pass, s *model.Seam, l model.LineEnd) {
 // pencil. It is a corner that was drawn on purpose where two layers have it, where
 // both pieces turn alike into it, as in the points of a shirt's tail, and at the
 // centre of anything but a hem, as in a V. Else a point may lie in the wrong place.
-func cornerMeant(p *rules.Pass, s *model.Seam, l model.LineEnd, meant float64, shared bool) {
+func cornerMeant(p *rules.Pass, s *model.Seam, l sewing.LineEnd, meant float64, shared bool) {
 	say := rules.Say{Key: lineKey(l), Place: s.Join, Note: true, Account: lineAccount(s, l)}
 	alike := math.Abs(l.AngleA-l.AngleB) <= p.Limit("alike")
 	if l.Centre() {
-		alike = l.A.Finish != model.FinishedHem
+		alike = l.A.Finish != layering.FinishedHem
 	}
 	off := math.Abs(l.Sum() - 180)
 	if !model.Known(off) || shared || alike {
@@ -138,7 +140,7 @@ func cornerMeant(p *rules.Pass, s *model.Seam, l model.LineEnd, meant float64, s
 	say.Related = []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
 	names := "the two halves of " + l.A.Address()
 	if !l.Centre() {
-		names = model.Listed([]string{l.A.Address(), l.B.Address()})
+		names = sewing.Listed([]string{l.A.Address(), l.B.Address()})
 		say.Related = append(say.Related, rules.Related{Message: corner(l.B, l.AngleB), Place: l.B.Place})
 	}
 	say.Message = func() string {

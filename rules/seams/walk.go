@@ -6,7 +6,9 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
+	"understitch/rules/guess"
 )
 
 //go:embed testdata/seam-walk.bad.garment.hcl
@@ -49,14 +51,14 @@ func walk(p *rules.Pass, s *model.Seam) {
 		misjoined(p, s, j)
 		return
 	}
-	a, b, err := p.Garment.Walks(j)
+	a, b, err := sewing.Walks(p.Garment, j)
 	if err != nil {
 		p.Cannot(err, rules.Say{Place: s.Join})
 		return
 	}
 	w := walked{p, s, a, b, a.Length - b.Length}
 	off := s.Ease.Beyond(w.longer)
-	say := rules.Say{Place: s.Join, Account: w.account(j.Way()), Message: func() string { return w.message(off) }}
+	say := rules.Say{Place: s.Join, Account: w.account(sewing.Way(j)), Message: func() string { return w.message(off) }}
 	if math.Abs(off) > p.Limit("warn") {
 		say.Related, say.Mend = append(w.segments(), w.altered()...), w.mend(off)
 	}
@@ -67,12 +69,12 @@ func walk(p *rules.Pass, s *model.Seam) {
 type walked struct {
 	*rules.Pass
 	seam   *model.Seam
-	a, b   *model.Walk
+	a, b   *sewing.Walk
 	longer float64 // how much longer the first side is
 }
 
 func (w walked) message(off float64) string {
-	first, second := model.SideText(w.seam.Sides[0]), model.SideText(w.seam.Sides[1])
+	first, second := sewing.SideText(w.seam.Sides[0]), sewing.SideText(w.seam.Sides[1])
 	allowed := w.Limit("warn")
 	if math.Abs(off) > w.Limit("error") {
 		allowed = w.Limit("error")
@@ -98,11 +100,11 @@ const telling = 0.5
 // where names the one stretch in which all of the difference lies; "" where it
 // is spread, or there is no notch to tell by.
 func (w walked) where() string {
-	segments := model.Segments(w.a, w.b)
+	segments := sewing.Segments(w.a, w.b)
 	if len(segments) == 1 {
 		return ""
 	}
-	var worst *model.Segment
+	var worst *sewing.Segment
 	for i := range segments {
 		if math.Abs(segments[i].Longer()) <= telling {
 			continue
@@ -120,7 +122,7 @@ func (w walked) where() string {
 
 // segments lists the stretches that differ.
 func (w walked) segments() []rules.Related {
-	segments := model.Segments(w.a, w.b)
+	segments := sewing.Segments(w.a, w.b)
 	if len(segments) == 1 {
 		return nil
 	}
@@ -148,12 +150,12 @@ func (w walked) altered() []rules.Related {
 	var out []rules.Related
 	for _, side := range w.seam.Sides {
 		for _, s := range side {
-			by := w.Garment.AlteredBy(s.Edge)
+			by := guess.AlteredBy(w.Garment, s.Edge)
 			if len(by) == 0 {
 				continue
 			}
-			for _, l := range w.Garment.LaidOn(s.Edge) {
-				if l.By() == model.Thing(w.seam) && len(w.Garment.AlteredBy(l.Other)) == 0 {
+			for _, l := range guess.LaidOn(w.Garment, s.Edge) {
+				if l.By() == model.Thing(w.seam) && len(guess.AlteredBy(w.Garment, l.Other)) == 0 {
 					out = append(out, rules.Related{
 						Message: fmt.Sprintf("%s was re-drawn by %s; %s was not", s.Edge.Address(), by[0].Address(), l.Other.Address()), Place: by[0].Place,
 					})
@@ -164,12 +166,12 @@ func (w walked) altered() []rules.Related {
 	return out
 }
 
-func (w walked) between(s model.Segment) string {
+func (w walked) between(s sewing.Segment) string {
 	return "between " + w.name(s.First, false) + " and " + w.name(s.Last, true)
 }
 
 // name says one end of a segment in words.
-func (w walked) name(pair *model.NotchPair, atEnd bool) string {
+func (w walked) name(pair *sewing.NotchPair, atEnd bool) string {
 	if pair != nil {
 		return pair.A.Notch.Address()
 	}
@@ -188,5 +190,5 @@ func (w walked) mend(off float64) *rules.Mend {
 		long, short = short, long
 	}
 	by := w.Show(math.Abs(off))
-	return &rules.Mend{Title: fmt.Sprintf("shorten %s by %s, or let out %s by as much", model.SideText(long), by, model.SideText(short))}
+	return &rules.Mend{Title: fmt.Sprintf("shorten %s by %s, or let out %s by as much", sewing.SideText(long), by, sewing.SideText(short))}
 }

@@ -8,6 +8,8 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/measuring"
+	"understitch/model/sewing"
 )
 
 // Of draws a garment, with findings where they are. Where panels may take only
@@ -47,7 +49,7 @@ func (p *Panel) key() string { return fmt.Sprint(p.Kind, " ", p.Subject) }
 func (d *drawer) sheet(findings []Finding) *Sheet {
 	g := d.g
 	s := &Sheet{Title: cmp.Or(g.Title, g.Name), Name: g.Name, Size: g.Size, Findings: findings}
-	for _, l := range g.LayersInward() {
+	for _, l := range measuring.LayersInward(g) {
 		layer := Layer{Name: l.Name, Side: l.Side}
 		if l.Fabric != nil {
 			layer.Cloth = l.Fabric.Name
@@ -65,11 +67,11 @@ func (d *drawer) sheet(findings []Finding) *Sheet {
 		d.alone(p, laidInside[p])
 	}
 	for _, j := range g.Joins() {
-		a, b, err := g.Walks(j)
+		a, b, err := sewing.Walks(g, j)
 		d.strip(j.Thing, a, b, err)
 	}
 	for _, share := range g.Shares {
-		a, b, _, err := g.ShareWalks(share)
+		a, b, _, err := sewing.ShareWalks(g, share)
 		d.strip(share, a, b, err)
 	}
 	for _, c := range g.Closures {

@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/measuring"
+	"understitch/model/sewing"
 )
 
 // CutSheet is the list that is pinned up beside the cutting table: what to cut
@@ -45,7 +47,7 @@ type CutLength struct {
 // CutSheetOf makes the cut sheet of a garment in one size.
 func CutSheetOf(g *model.Garment) *CutSheet {
 	s := &CutSheet{}
-	for _, l := range g.LayersInward() {
+	for _, l := range measuring.LayersInward(g) {
 		layer := CutLayer{Name: l.Name}
 		if l.Fabric != nil {
 			layer.Cloth = l.Fabric.Name
@@ -61,7 +63,7 @@ func CutSheetOf(g *model.Garment) *CutSheet {
 		s.closure(g, c)
 	}
 	for _, e := range g.Elastics {
-		s.Lengths = append(s.Lengths, CutLength{e.Address(), "elastic", g.Show(e.Length), "along " + model.SideText(e.Edges)})
+		s.Lengths = append(s.Lengths, CutLength{e.Address(), "elastic", g.Show(e.Length), "along " + sewing.SideText(e.Edges)})
 	}
 	for _, b := range g.Bones {
 		s.Lengths = append(s.Lengths, CutLength{b.Address(), "bone", g.Show(b.Length), "along " + b.Along.String()})

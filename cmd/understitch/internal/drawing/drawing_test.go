@@ -13,6 +13,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/layering"
 	"understitch/model/spec"
 )
 
@@ -197,7 +198,7 @@ func TestFindingsArePinned(t *testing.T) {
 		at      curve.Point
 	}{
 		{"an inside at a level", Finding{Subject: "inside.front", Key: "waist"}, Laid, "inside.front", curve.Point{X: 215, Y: 100}},
-		{"between two levels, where it lies", Finding{Subject: "inside.front", Key: "waist", Spot: model.Spot{Piece: "shell.front", At: curve.Point{X: 200, Y: 250}}},
+		{"between two levels, where it lies", Finding{Subject: "inside.front", Key: "waist", Spot: layering.Spot{Piece: "shell.front", At: curve.Point{X: 200, Y: 250}}},
 			Laid, "inside.front", curve.Point{X: 200, Y: 250}},
 		{"an edge", Finding{Subject: "shell.front.side"}, Laid, "inside.front", curve.Point{X: 200, Y: 150}},
 		{"a notch", Finding{Subject: "lining.front.notch.waist"}, Laid, "inside.front", curve.Point{X: 200, Y: 104}},

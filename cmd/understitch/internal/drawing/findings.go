@@ -6,6 +6,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/layering"
 )
 
 // findings pins every finding to the panels in which what it is about lies, and
@@ -119,7 +120,7 @@ func (b *board) find(names []string) (spot, bool) {
 }
 
 // exact is the place on a board at which a finding lies on a piece.
-func (b *board) exact(at model.Spot) (spot, bool) {
+func (b *board) exact(at layering.Spot) (spot, bool) {
 	frame, ok := b.frames[at.Piece]
 	if !ok {
 		return spot{}, false

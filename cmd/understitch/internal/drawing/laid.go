@@ -3,6 +3,8 @@ package drawing
 import (
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/drafting"
+	"understitch/model/layering"
 )
 
 // inside draws the inner pieces of an inside laid on the outer ones.
@@ -16,7 +18,7 @@ func (d *drawer) inside(n *model.Inside) {
 			}
 		}
 	}
-	frame, err := n.Frame(d.g)
+	frame, err := layering.Frame(n, d.g)
 	if err != nil {
 		d.missing(Laid, n.Address(), title, err)
 		return
@@ -67,7 +69,7 @@ func extent(p *model.Piece, m curve.Motion) curve.Box {
 	for _, e := range p.Edges[1:] {
 		box = box.Union(e.Path.Move(m).Bounds())
 	}
-	if cut, err := p.CutLine(); err == nil {
+	if cut, err := drafting.CutLine(p); err == nil {
 		for _, line := range cut {
 			box = box.Union(line.Move(m).Bounds())
 		}

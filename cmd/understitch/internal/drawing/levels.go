@@ -3,6 +3,8 @@ package drawing
 import (
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/layering"
+	"understitch/model/measuring"
 )
 
 // rows are the heights, in the panel's frame, at which words beside levels stand;
@@ -28,12 +30,12 @@ func (r *rows) next(y float64) float64 {
 // both measure across and the room between them.
 func (d *drawer) insideLevels(b *board, n *model.Inside, frame curve.Motion) {
 	r := rows{least: b.points(rowHigh(3))}
-	for _, l := range n.Compared(d.g) {
+	for _, l := range layering.Compared(n, d.g) {
 		y, ok := n.Outer.LevelY(l)
 		if !ok {
 			continue
 		}
-		room, err := n.ClearanceAt(l)
+		room, err := layering.ClearanceAt(n, l)
 		if err != nil {
 			continue
 		}
@@ -47,8 +49,8 @@ func (d *drawer) insideLevels(b *board, n *model.Inside, frame curve.Motion) {
 // less are the widths that the room of an inside is the difference of. Where one
 // group is drawn as a half and the other whole, both are taken whole.
 func (d *drawer) less(n *model.Inside, l *model.Level) string {
-	outer, errO := n.Outer.Width(l)
-	inner, errI := n.Inner.Width(l)
+	outer, errO := measuring.GroupWidth(n.Outer, l)
+	inner, errI := measuring.GroupWidth(n.Inner, l)
 	if errO != nil || errI != nil {
 		return ""
 	}
@@ -60,11 +62,11 @@ func (d *drawer) less(n *model.Inside, l *model.Level) string {
 // between is the stretch of a level between the outlines of an inside's pieces, on
 // the side on which they lie furthest apart.
 func between(n *model.Inside, l *model.Level, y float64, frame curve.Motion) *curve.Path {
-	outer, err := n.Outer.Width(l)
+	outer, err := measuring.GroupWidth(n.Outer, l)
 	if err != nil || len(outer.Spans) == 0 {
 		return nil
 	}
-	inner, err := n.Inner.Width(l)
+	inner, err := measuring.GroupWidth(n.Inner, l)
 	if err != nil || len(inner.Spans) == 0 {
 		return nil
 	}
@@ -83,12 +85,12 @@ func between(n *model.Inside, l *model.Level, y float64, frame curve.Motion) *cu
 // pieceLevels draws the levels that cross one piece, with its width there.
 func (d *drawer) pieceLevels(b *board, p *model.Piece) {
 	r := rows{least: b.points(rowHigh(2))}
-	for _, l := range d.g.LevelsDown() {
+	for _, l := range measuring.LevelsDown(d.g) {
 		if !p.Reaches(l) {
 			continue
 		}
 		y, _ := p.LevelY(l)
-		w, err := p.Width(l)
+		w, err := measuring.WidthOf(p, l)
 		if err != nil {
 			continue
 		}

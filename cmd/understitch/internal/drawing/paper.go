@@ -5,6 +5,8 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/layering"
+	"understitch/model/measuring"
 )
 
 // Pieces that are known by the tape alone have no outline; what was measured
@@ -17,9 +19,9 @@ const barStep = 48.0 // points from level to level; not less than rowHigh(3)
 func (d *drawer) paper(n *model.Inside, title string) {
 	var levels []*model.Level
 	long := 0.0
-	for _, l := range n.Compared(d.g) {
-		o, errO := n.Outer.Width(l)
-		i, errI := n.Inner.Width(l)
+	for _, l := range layering.Compared(n, d.g) {
+		o, errO := measuring.GroupWidth(n.Outer, l)
+		i, errI := measuring.GroupWidth(n.Inner, l)
 		if errO == nil && errI == nil {
 			levels = append(levels, l)
 			long = max(long, o.Net, i.Net)
@@ -32,14 +34,14 @@ func (d *drawer) paper(n *model.Inside, title string) {
 	b := d.bars(Laid, n.Address(), title, long, len(levels))
 	for i, l := range levels {
 		y := float64(i) * b.points(barStep)
-		room, err := n.ClearanceAt(l)
+		room, err := layering.ClearanceAt(n, l)
 		if err != nil {
 			continue
 		}
 		var spare *curve.Path
 		ends := [2]float64{}
 		for k, group := range []model.Group{n.Outer, n.Inner} {
-			w, _ := group.Width(l)
+			w, _ := measuring.GroupWidth(group, l)
 			ends[k] = w.Net
 			d.bar(b, group[0], w.Net, y+float64(k)*b.points(9))
 		}
@@ -56,8 +58,8 @@ func (d *drawer) paper(n *model.Inside, title string) {
 func (d *drawer) paperPiece(p *model.Piece) {
 	var levels []*model.Level
 	long := 0.0
-	for _, l := range d.g.LevelsDown() {
-		if w, err := p.Width(l); err == nil {
+	for _, l := range measuring.LevelsDown(d.g) {
+		if w, err := measuring.WidthOf(p, l); err == nil {
 			levels = append(levels, l)
 			long = max(long, w.Net)
 		}
@@ -65,7 +67,7 @@ func (d *drawer) paperPiece(p *model.Piece) {
 	b := d.bars(Alone, p.Address(), p.Address(), max(long, 100), len(levels))
 	for i, l := range levels {
 		y := float64(i) * b.points(barStep)
-		w, _ := p.Width(l)
+		w, _ := measuring.WidthOf(p, l)
 		d.bar(b, p, w.Net, y)
 		d.level(b, l, y, y, []string{l.Name, "across " + d.show(w.Net)})
 	}

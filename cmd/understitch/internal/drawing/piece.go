@@ -6,13 +6,14 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/drafting"
 )
 
 // piece draws a piece, moved. Its name stands at a share of its height.
 func (d *drawer) piece(b *board, p *model.Piece, m curve.Motion, name float64) {
 	b.layer(p.Layer.Name)
 	b.frames[p.Address()] = m
-	cut, err := p.CutLine()
+	cut, err := drafting.CutLine(p)
 	if err != nil {
 		b.Facts = append(b.Facts, "no cut line: "+err.Error())
 	}

@@ -3,6 +3,7 @@ package drawing
 import (
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/layering"
 )
 
 // Sheet is the drawing of one garment in one size.
@@ -137,7 +138,7 @@ type Finding struct {
 	Message  string // what is wrong and what to do, in words; "" where the reader has it elsewhere
 
 	Places []model.Place // the lines of the spec that it has to do with
-	Spot   model.Spot    // where on a piece it lies; nothing where that is the whole of what it is about
+	Spot   layering.Spot // where on a piece it lies; nothing where that is the whole of what it is about
 }
 
 // Options say how a sheet is drawn.

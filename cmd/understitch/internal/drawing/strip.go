@@ -5,6 +5,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/sewing"
 )
 
 // Heights in a strip, in points.
@@ -17,7 +18,7 @@ const (
 
 // strip draws the two sides of a seam, a closure or a share laid along each
 // other, made straight: notch lies against notch where they meet.
-func (d *drawer) strip(thing model.Thing, a, b *model.Walk, err error) {
+func (d *drawer) strip(thing model.Thing, a, b *sewing.Walk, err error) {
 	title := thing.Address()
 	if err != nil {
 		d.missing(Strip, thing.Address(), title, err)
@@ -34,7 +35,7 @@ func (d *drawer) strip(thing model.Thing, a, b *model.Walk, err error) {
 }
 
 // sides tells how long both sides are.
-func (d *drawer) sides(a, b *model.Walk) string {
+func (d *drawer) sides(a, b *sewing.Walk) string {
 	text := d.show(a.Length) + " along " + d.show(b.Length)
 	if diff := a.Length - b.Length; math.Abs(diff) >= least {
 		text += ", the upper " + d.show(math.Abs(diff)) + " " + longer(diff)
@@ -54,7 +55,7 @@ func longer(diff float64) string {
 const least = 0.05
 
 // side draws one side of a strip at height y, its names on the outer side of it.
-func (d *drawer) side(b *board, w *model.Walk, y, out float64) {
+func (d *drawer) side(b *board, w *sewing.Walk, y, out float64) {
 	for i, r := range w.Runs {
 		p := r.Edge.Piece
 		b.layer(p.Layer.Name)
@@ -76,7 +77,7 @@ func (d *drawer) side(b *board, w *model.Walk, y, out float64) {
 
 // edgeNames writes the names of a side's edges, each at the middle of its edge;
 // where edges are shorter than their names, in further rows, with a hairline back.
-func (d *drawer) edgeNames(b *board, w *model.Walk, y, out float64) {
+func (d *drawer) edgeNames(b *board, w *sewing.Walk, y, out float64) {
 	var taken []curve.Box
 	var names []Mark
 	for _, r := range w.Runs {
@@ -108,7 +109,7 @@ func (d *drawer) edgeNames(b *board, w *model.Walk, y, out float64) {
 }
 
 // ticks are a notch's cuts in a strip: one, or two beside each other.
-func ticks(n model.WalkNotch, at curve.Point, in float64, b *board) *curve.Path {
+func ticks(n sewing.WalkNotch, at curve.Point, in float64, b *board) *curve.Path {
 	var out []*curve.Path
 	for _, x := range notchCuts(n.Notch, 0) {
 		x = x / notchApart * b.points(5)
@@ -119,7 +120,7 @@ func ticks(n model.WalkNotch, at curve.Point, in float64, b *board) *curve.Path 
 }
 
 // ends draws where both sides end.
-func (d *drawer) ends(b *board, a, w *model.Walk, thing model.Thing) {
+func (d *drawer) ends(b *board, a, w *sewing.Walk, thing model.Thing) {
 	top, bottom := -b.points(6), b.room.Max.Y+b.points(6)
 	end := func(x, from, to float64) {
 		b.put(Mark{Kind: Base, Subject: thing.Address(), Line: curve.Polyline(curve.Point{X: x, Y: from}, curve.Point{X: x, Y: to})})
@@ -141,8 +142,8 @@ func (d *drawer) ends(b *board, a, w *model.Walk, thing model.Thing) {
 
 // pairs draws a line from each notch to the one it is laid on, and by how much
 // they miss each other.
-func (d *drawer) pairs(b *board, a, w *model.Walk) {
-	pairs, onlyA, onlyB := model.PairNotches(a, w)
+func (d *drawer) pairs(b *board, a, w *sewing.Walk) {
+	pairs, onlyA, onlyB := sewing.PairNotches(a, w)
 	tick, foot := b.points(stripTick), b.room.Max.Y-b.points(stripTick)
 	for _, p := range pairs {
 		from, to := curve.Point{X: p.A.At, Y: tick}, curve.Point{X: p.B.At, Y: foot}
@@ -155,7 +156,7 @@ func (d *drawer) pairs(b *board, a, w *model.Walk) {
 			})
 		}
 	}
-	alone := func(list []model.WalkNotch, y float64) {
+	alone := func(list []sewing.WalkNotch, y float64) {
 		for _, n := range list {
 			b.put(Mark{
 				Kind: Figure, Subject: n.Notch.Address(), At: curve.Point{X: n.At, Y: y}, Sign: Cross,

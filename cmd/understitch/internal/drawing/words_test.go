@@ -12,6 +12,7 @@ import (
 	"understitch/cmd/understitch/demo"
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/layering"
 	"understitch/model/spec"
 )
 
@@ -125,7 +126,7 @@ func findingsOf(g *model.Garment) []Finding {
 		out = append(out, Finding{Number: fmt.Sprint(len(out) + 1), Severity: severity, Subject: subject, Key: key, Figure: "1.25 cm"})
 	}
 	for _, n := range g.Insides {
-		for _, l := range n.Compared(g) {
+		for _, l := range layering.Compared(n, g) {
 			add(n.Address(), l.Name)
 		}
 	}

@@ -3,6 +3,7 @@ package tables
 import (
 	"understitch/model"
 	"understitch/model/measured"
+	"understitch/model/measuring"
 )
 
 // garment adds all rows, in the order of the spec.
@@ -11,7 +12,7 @@ func (t *table) garment(g *model.Garment) {
 		t.heading(0, l.Name)
 		for _, level := range g.Levels {
 			t.length(1, "girth at "+level.Name, func(s measured.Size) *float64 { return at(s.Layers[l.Name].Girth, level) })
-			if _, err := g.Girth(l, level); model.NotMeasured(err) {
+			if _, err := measuring.Girth(g, l, level); model.NotMeasured(err) {
 				t.unknown = append(t.unknown, "girth of "+l.Name+" at "+level.Name+" not known: "+err.Error())
 			}
 		}

@@ -1,0 +1,114 @@
+package guess
+
+import (
+	"math"
+	"slices"
+
+	"understitch/model"
+)
+
+// Lack is a place in a seam, share or elastic where an edge with which nothing is
+// done may have been left out, or where an edge of another layer was written for
+// it. Things are told by their addresses, so that the same place can be found in
+// the garment built anew.
+type Lack struct {
+	Thing string // the address of what lacks the edge
+	Edge  string // the address of the edge
+	For   string // the address of the edge that it is to replace; "" where it is to be added
+	side  int
+	at    int
+}
+
+// Lacks are the places where an edge may have been left out: of a seam or a share
+// that comes out, with the edge, at the lengths that are meant; of any elastic of
+// its layer; and of a share that names on its side the edge of that name in another
+// layer.
+func Lacks(g *model.Garment, e *model.Edge) []Lack {
+	var out []Lack
+	for _, s := range g.Seams {
+		if model.Misses(s.Ease, s.Sides) <= model.FitsWithin {
+			continue
+		}
+		for i, side := range s.Sides {
+			with := s.Sides
+			with[i] = append(slices.Clone(side), model.Stretch{Edge: e})
+			if sideLacks(side, e) && model.Misses(s.Ease, with) <= model.FitsWithin {
+				out = append(out, everyPlace(s, e, i, len(side))...)
+			}
+		}
+	}
+	for _, s := range g.Shares {
+		sides := [2][]model.Stretch{s.Outer, s.Inner}
+		for i, side := range sides {
+			with := sides
+			with[i] = append(slices.Clone(side), model.Stretch{Edge: e})
+			if sideLacks(side, e) && s.Match != model.Eased && model.Misses(model.Range{}, with) < math.Min(model.Misses(model.Range{}, sides), model.FitsWithin) {
+				out = append(out, everyPlace(s, e, i, len(side))...)
+			}
+			for k, st := range side {
+				if named := st.Edge; model.Whole(st) && named.Name == e.Name && named.Piece.Name == e.Piece.Name && named.Piece.Layer != e.Piece.Layer && model.Has(sides[1-i], named) {
+					out = append(out, Lack{Thing: s.Address(), Edge: e.Address(), For: named.Address(), side: i, at: k})
+				}
+			}
+		}
+	}
+	for _, el := range g.Elastics {
+		if sideLacks(el.Edges, e) {
+			out = append(out, Lack{Thing: el.Address(), Edge: e.Address(), at: len(el.Edges)})
+		}
+	}
+	return out
+}
+
+// sideLacks reports whether a list of edges is one of the edge's layer and does not
+// name it.
+func sideLacks(side []model.Stretch, e *model.Edge) bool {
+	return len(side) > 0 && side[0].Edge.Piece.Layer == e.Piece.Layer && !model.Has(side, e)
+}
+
+func everyPlace(t model.Thing, e *model.Edge, side, n int) []Lack {
+	var out []Lack
+	for at := range n + 1 {
+		out = append(out, Lack{Thing: t.Address(), Edge: e.Address(), side: side, at: at})
+	}
+	return out
+}
+
+// Fill names the edge where it is lacking. An edge whose allowance follows from
+// what is done with it carries from then on what its neighbours in the list do.
+func Fill(g *model.Garment, l Lack) {
+	var edge *model.Edge
+	for _, e := range g.Edges() {
+		if e.Address() == l.Edge {
+			edge = e
+		}
+	}
+	var list *[]model.Stretch
+	for _, s := range g.Seams {
+		if s.Address() == l.Thing {
+			list = &s.Sides[l.side]
+		}
+	}
+	for _, s := range g.Shares {
+		if s.Address() == l.Thing {
+			list = [2]*[]model.Stretch{&s.Outer, &s.Inner}[l.side]
+		}
+	}
+	for _, el := range g.Elastics {
+		if el.Address() == l.Thing {
+			list = &el.Edges
+		}
+	}
+	if edge == nil || list == nil {
+		return
+	}
+	if as := (*list)[min(l.at, len(*list)-1)].Edge; !edge.Allowance.Own && !as.Allowance.Own {
+		edge.Allowance = as.Allowance
+	}
+	if l.For != "" {
+		*list = slices.Clone(*list)
+		(*list)[l.at].Edge = edge
+		return
+	}
+	*list = slices.Insert(slices.Clone(*list), l.at, model.Stretch{Edge: edge, Place: edge.Place})
+}
