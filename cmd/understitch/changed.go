@@ -5,8 +5,10 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"understitch/model/spec"
@@ -92,7 +94,15 @@ func changedFiles(ctx context.Context, dir, revision string) ([]string, error) {
 			up = filepath.Dir(up)
 		}
 	}
-	diff, err := git(ctx, root, "diff", "--name-only", "--no-renames", "-z", revision, "--")
+	commit, err := git(ctx, root, "rev-parse", "--verify", "--end-of-options", revision+"^{commit}")
+	if err != nil {
+		return nil, fmt.Errorf("--changed-since %s: %w%s", revision, err, shallow(ctx, root))
+	}
+	unfiltered, err := withoutFilters(ctx, root)
+	if err != nil {
+		return nil, err
+	}
+	diff, err := git(ctx, root, append(unfiltered, "diff-index", "--name-only", "--no-renames", "--ignore-submodules=all", "-z", strings.TrimSpace(string(commit)), "--")...)
 	if err != nil {
 		return nil, fmt.Errorf("--changed-since %s: %w", revision, err)
 	}
@@ -109,9 +119,51 @@ func changedFiles(ctx context.Context, dir, revision string) ([]string, error) {
 	return out, nil
 }
 
+// shallow says what to do where a revision is missing because only the newest
+// part of the history was fetched.
+func shallow(ctx context.Context, root string) string {
+	if out, err := git(ctx, root, "rev-parse", "--is-shallow-repository"); err == nil && strings.TrimSpace(string(out)) == "true" {
+		return "; this clone is shallow: fetch the revision first, or clone with the whole history"
+	}
+	return ""
+}
+
+// plainGit keeps git from running what the configuration of somebody else's
+// repository names: monitors, hooks, pagers, helpers and filters of differences.
+var plainGit = []string{
+	"--no-pager",
+	"-c", "core.fsmonitor=false",
+	"-c", "core.hooksPath=" + os.DevNull,
+	"-c", "core.untrackedCache=false",
+	"-c", "core.sshCommand=false",
+	"-c", "protocol.allow=never",
+}
+
+// withoutFilters are flags that switch off every filter which the repository's own
+// configuration names: git would run them over files that it compares.
+func withoutFilters(ctx context.Context, root string) ([]string, error) {
+	list, err := git(ctx, root, "config", "--list", "--name-only", "--show-scope", "-z")
+	if err != nil {
+		return nil, err
+	}
+	var flags []string
+	words := strings.Split(string(list), "\x00")
+	for i := 0; i+1 < len(words); i += 2 {
+		scope, key := words[i], words[i+1]
+		name, ok := strings.CutPrefix(key, "filter.")
+		if end := strings.LastIndexByte(name, '.'); ok && end > 0 && (scope == "local" || scope == "worktree") {
+			filter := "filter." + name[:end]
+			flags = append(flags, "-c", filter+".clean=", "-c", filter+".process=", "-c", filter+".required=false")
+		}
+	}
+	return flags, nil
+}
+
+// git asks git in a folder.
 func git(ctx context.Context, dir string, args ...string) ([]byte, error) {
-	cmd := exec.CommandContext(ctx, "git", args...)
+	cmd := exec.CommandContext(ctx, "git", append(slices.Clone(plainGit), args...)...)
 	cmd.Dir = dir
+	cmd.Env = append(os.Environ(), "GIT_OPTIONAL_LOCKS=0", "GIT_TERMINAL_PROMPT=0", "GIT_NO_LAZY_FETCH=1")
 	out, err := cmd.Output()
 	var failed *exec.ExitError
 	if errors.As(err, &failed) {

@@ -1,9 +1,11 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -13,6 +15,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"understitch/cmd/understitch/demo"
+	"understitch/cmd/understitch/internal/outfile"
 	"understitch/rules"
 	"understitch/rules/builtin"
 	"understitch/rules/inspect"
@@ -22,10 +25,15 @@ func newDemo(w *world) *cobra.Command {
 	var r reporting
 	cmd := &cobra.Command{
 		Use:   "demo [FOLDER]",
-		Short: "checks the wardrobe that is built in, or writes it to a folder",
-		Long: `demo checks a small made-up wardrobe, some of it with faults, and reports as check
-does. With a folder it writes the wardrobe there instead, to try things on; nothing
-that is there already is overwritten.`,
+		Short: "Check the built-in wardrobe, or write it to a folder",
+		Long: `Check a small made-up wardrobe: garments that are sound, and a faulty twin of each
+with faults that were planted on purpose. One faulty garment is reported in full,
+the others in a line each, and a page to open in a browser is written here.
+
+The exit status is 0 if exactly the planted faults were found, and 1 if not.
+
+With a folder, write the wardrobe there instead, to try things on. Nothing in the
+folder is overwritten.`,
 		Args: atMostOne("demo", "folder"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if len(args) == 1 {
@@ -38,7 +46,19 @@ that is there already is overwritten.`,
 			if err != nil {
 				return err
 			}
-			return r.write(w, reports, builtin.Rules(), false)
+			t := tryout{w: w, r: &r, reports: reports}
+			if err := t.compare(demo.Files()); err != nil {
+				return err
+			}
+			if r.format == "text" {
+				err = t.tell()
+			} else if err = r.write(w, reports, builtin.Rules(), false); errors.Is(err, status(statusFindings)) {
+				err = nil
+			}
+			if err == nil && t.unlike > 0 {
+				return status(statusFindings)
+			}
+			return err
 		},
 	}
 	r.flags(cmd.Flags())
@@ -55,7 +75,7 @@ func inspectWardrobe(ctx context.Context, w *world, files fs.FS) ([]*inspect.Rep
 		return nil, err
 	}
 	in := &inspect.Inspector{Engine: engine, FS: files}
-	reports, err := in.Files(ctx, names, inspect.Options{Today: w.now(), Jobs: runtime.GOMAXPROCS(0), Lean: true})
+	reports, err := in.Files(ctx, names, inspect.Options{Today: w.now(), Jobs: runtime.GOMAXPROCS(0)})
 	if err == nil {
 		w.problems(reports)
 	}
@@ -81,17 +101,26 @@ func writeWardrobe(w *world, files fs.FS, dir string) error {
 	if err != nil {
 		return err
 	}
+	var fresh []string // those that are not there yet: an earlier run may have been cut short
 	for _, name := range names {
 		target := filepath.Join(dir, filepath.FromSlash(name))
-		if _, err := os.Lstat(target); !errors.Is(err, fs.ErrNotExist) {
-			if err != nil {
-				return fmt.Errorf("%s: %s", target, readingTrouble(err))
-			}
+		switch same, err := holdsAlready(target, files, name); {
+		case errors.Is(err, fs.ErrNotExist):
+			fresh = append(fresh, name)
+		case err != nil:
+			return fmt.Errorf("%s: %s", target, readingTrouble(err))
+		case !same:
 			return fmt.Errorf("%s is there already, and nothing was written; name another folder", target)
 		}
 	}
-	for _, name := range names {
-		if err := writeNew(filepath.Join(dir, filepath.FromSlash(name)), files, name); err != nil {
+	for _, name := range fresh {
+		src, err := fs.ReadFile(files, name)
+		if err != nil {
+			return err
+		}
+		target := filepath.Join(dir, filepath.FromSlash(name))
+		out := outfile.Writer{}
+		if err := out.Write(target, func(to io.Writer) error { _, err := to.Write(src); return err }); err != nil {
 			return err
 		}
 	}
@@ -99,18 +128,16 @@ func writeWardrobe(w *world, files fs.FS, dir string) error {
 	return err
 }
 
-func writeNew(target string, files fs.FS, name string) error {
+// holdsAlready reports whether a file is there with the very text of one of the
+// wardrobe.
+func holdsAlready(target string, files fs.FS, name string) (bool, error) {
+	if info, err := os.Lstat(target); err != nil || !info.Mode().IsRegular() {
+		return false, err
+	}
+	there, err := os.ReadFile(target)
+	if err != nil {
+		return false, err
+	}
 	src, err := fs.ReadFile(files, name)
-	if err != nil {
-		return err
-	}
-	if err := os.MkdirAll(filepath.Dir(target), 0o777); err != nil {
-		return err
-	}
-	f, err := os.OpenFile(target, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-	if err != nil {
-		return err
-	}
-	_, err = f.Write(src)
-	return errors.Join(err, f.Close())
+	return bytes.Equal(there, src), err
 }

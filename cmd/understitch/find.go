@@ -2,6 +2,8 @@ package main
 
 import (
 	"errors"
+	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -105,6 +107,33 @@ func (f *finder) add(path, reason string) {
 		f.seen[key] = true
 		f.list = append(f.list, found{path, reason})
 	}
+}
+
+// What no run needs of a file that is named on the command line, in bytes.
+const (
+	maxTable = 256 << 20 // a million wearers with thirty measures
+	maxKnown = 64 << 20
+)
+
+// readBounded reads a file that the user names: all of it, or an error that
+// names it. One without an end, such as a device, is refused.
+func readBounded(name string, most int64) ([]byte, error) {
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %s", name, readingTrouble(err))
+	}
+	defer f.Close()
+	if info, err := f.Stat(); err == nil && info.Mode()&fs.ModeDevice != 0 {
+		return nil, fmt.Errorf("%s: this is not a plain file", name)
+	}
+	src, err := io.ReadAll(io.LimitReader(f, most+1))
+	switch {
+	case err != nil:
+		return nil, fmt.Errorf("%s: %s", name, readingTrouble(err))
+	case int64(len(src)) > most:
+		return nil, fmt.Errorf("%s: this is larger than %d MB", name, most>>20)
+	}
+	return src, nil
 }
 
 // readingTrouble says in words why a file cannot be read.

@@ -76,7 +76,7 @@ func typed(t *testing.T, line string) string {
 	require.Equal(t, "understitch", words[0])
 	var out, said bytes.Buffer
 	env := func(name string) string { return map[string]string{"COLUMNS": "80"}[name] }
-	w := &world{strings.NewReader(""), &out, &said, func() time.Time { return time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC) }, env}
+	w := &world{stdin: strings.NewReader(""), stdout: &out, stderr: &said, now: func() time.Time { return time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC) }, env: env}
 	runIn(context.Background(), words[1:], w)
 	text := out.String()
 	if i := strings.LastIndex(text, "\n\n"); strings.Contains(text, "Advice, not authority") && i >= 0 {

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -53,6 +54,9 @@ func (a *acceptance) valid(s *selection, paths []string) error {
 // where that is asked for.
 func (a *acceptance) apply(w *world, got *garments) error {
 	reports := got.reports
+	if a.known != "" && a.known != a.write {
+		w.inputs = append(w.inputs, a.known)
+	}
 	held, there, err := a.read()
 	if err != nil || held == nil {
 		return err
@@ -68,7 +72,7 @@ func (a *acceptance) apply(w *world, got *garments) error {
 		if err != nil {
 			return err
 		}
-		if err := replace(a.write, text); err != nil {
+		if err := w.put(a.write, func(to io.Writer) error { _, err := to.Write(text); return err }); err != nil {
 			return fmt.Errorf("%s cannot be written: %w", a.write, bare(err))
 		}
 		if held, err = known.Read(a.write, text); err != nil {
@@ -105,12 +109,12 @@ func (a *acceptance) read() (file *known.File, there bool, err error) {
 	if name == "" {
 		return nil, false, nil
 	}
-	src, err := os.ReadFile(name)
-	switch {
-	case errors.Is(err, fs.ErrNotExist) && a.known == "":
+	if _, err := os.Stat(name); errors.Is(err, fs.ErrNotExist) && a.known == "" {
 		return known.Empty(name), false, nil
-	case err != nil:
-		return nil, false, fmt.Errorf("%s: %s", name, readingTrouble(err))
+	}
+	src, err := readBounded(name, maxKnown)
+	if err != nil {
+		return nil, false, err
 	}
 	file, err = known.Read(name, src)
 	return file, true, err
@@ -149,27 +153,4 @@ func checkedFor(knownFile string, reports []*inspect.Report) []known.Checked {
 		})
 	}
 	return out
-}
-
-// replace puts a text into a file, all of it or nothing.
-func replace(file string, text []byte) error {
-	if err := os.MkdirAll(filepath.Dir(file), 0o777); err != nil {
-		return err
-	}
-	temp, err := os.CreateTemp(filepath.Dir(file), ".known-*")
-	if err != nil {
-		return err
-	}
-	_, err = temp.Write(text)
-	err = errors.Join(err, temp.Sync(), temp.Close())
-	if err == nil {
-		err = os.Chmod(temp.Name(), 0o644)
-	}
-	if err == nil {
-		err = os.Rename(temp.Name(), file)
-	}
-	if err != nil {
-		return errors.Join(err, os.Remove(temp.Name()))
-	}
-	return nil
 }

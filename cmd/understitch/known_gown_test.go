@@ -52,7 +52,7 @@ func (g *gown) edit(from, to string) {
 // check gives the exit status and what was printed.
 func (g *gown) check(args ...string) (int, string) {
 	var out, said bytes.Buffer
-	w := &world{strings.NewReader(""), &out, &said, func() time.Time { return time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC) }, func(string) string { return "" }}
+	w := &world{stdin: strings.NewReader(""), stdout: &out, stderr: &said, now: func() time.Time { return time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC) }, env: func(string) string { return "" }}
 	status := runIn(context.Background(), append(append([]string{"check", "--min-severity", "note"}, args...), g.dir), w)
 	return status, out.String() + said.String()
 }

@@ -8,6 +8,7 @@ package main
 
 import (
 	"context"
+	"fmt"
 	"io"
 	"os"
 	"os/signal"
@@ -30,7 +31,37 @@ func main() {
 
 // run is the whole program; it returns the exit status.
 func run(ctx context.Context, args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	return runIn(ctx, args, &world{stdin, stdout, stderr, time.Now, os.Getenv})
+	out := &watched{Writer: stdout}
+	status := runIn(ctx, args, &world{stdin: stdin, stdout: out, stderr: stderr, now: time.Now, env: os.Getenv})
+	if out.err != nil && status != statusTrouble {
+		fmt.Fprintf(stderr, "understitch: standard output cannot be written: %v\n", bare(out.err))
+		return statusTrouble
+	}
+	return status
+}
+
+// watched keeps the first error of a stream: an answer that did not arrive is no
+// answer, whichever command wrote it.
+type watched struct {
+	io.Writer
+	err error
+}
+
+func (w *watched) Write(b []byte) (int, error) {
+	n, err := w.Writer.Write(b)
+	if w.err == nil {
+		w.err = err
+	}
+	return n, err
+}
+
+// file is the file that a stream is written to, or nil.
+func file(stream any) *os.File {
+	if w, ok := stream.(*watched); ok {
+		stream = w.Writer
+	}
+	f, _ := stream.(*os.File)
+	return f
 }
 
 // world is what the program finds around it.
@@ -39,4 +70,5 @@ type world struct {
 	stdout, stderr io.Writer
 	now            func() time.Time
 	env            func(string) string
+	inputs         []string // files that the run reads, and must not write over
 }

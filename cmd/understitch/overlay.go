@@ -110,7 +110,7 @@ func (got *garments) draw(w *world, format report.Format, output string) error {
 	if format.Name != "html" && doc.Garments[0].Name == "" {
 		return status(statusTrouble) // why has been told
 	}
-	if err := (reportFile{format, filepath.Clean(output)}).write(doc, "never"); err != nil {
+	if err := (reportFile{format, filepath.Clean(output)}).write(w, doc, "never"); err != nil {
 		return fmt.Errorf("%s cannot be written: %w", output, err)
 	}
 	if got.trouble || doc.Summary.Unreadable > 0 {

@@ -1,9 +1,9 @@
 package main
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -12,6 +12,7 @@ import (
 
 	"github.com/spf13/pflag"
 
+	"understitch/cmd/understitch/internal/outfile"
 	"understitch/cmd/understitch/internal/report"
 	"understitch/model/spec"
 	"understitch/rules"
@@ -130,7 +131,7 @@ func (r *reporting) emit(w *world, doc *report.Document, trouble bool) error {
 		return err
 	}
 	for _, f := range r.files {
-		if err := f.write(doc, r.color); err != nil {
+		if err := f.write(w, doc, r.color); err != nil {
 			trouble = true
 			w.say(fmt.Sprintf("understitch: the report %s cannot be written: %v", f.file, err))
 		}
@@ -144,34 +145,17 @@ func (r *reporting) emit(w *world, doc *report.Document, trouble bool) error {
 	return nil
 }
 
-// write writes a report to a file. An older one stays as it is until the new
-// one is there in full; what is no plain file, such as a pipe, is written to.
-func (f reportFile) write(doc *report.Document, color string) error {
+// write writes a report to a file.
+func (f reportFile) write(w *world, doc *report.Document, color string) error {
 	const usual = 80
 	look := report.Look{Width: usual, Color: color == "always"}
-	if info, err := os.Stat(f.file); err == nil && !info.Mode().IsRegular() {
-		var b bytes.Buffer
-		if err := f.format.Write(&b, doc, look); err != nil {
-			return err
-		}
-		return bare(os.WriteFile(f.file, b.Bytes(), 0o666))
-	}
-	dir := filepath.Dir(f.file)
-	if err := os.MkdirAll(dir, 0o777); err != nil {
-		return bare(err)
-	}
-	temp, err := os.OpenFile(f.file+".part", os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o666)
-	if err != nil {
-		return bare(err)
-	}
-	err = errors.Join(f.format.Write(temp, doc, look), temp.Close())
-	if err == nil {
-		err = os.Rename(temp.Name(), f.file)
-	}
-	if err != nil {
-		return errors.Join(bare(err), bare(os.Remove(temp.Name())))
-	}
-	return nil
+	return bare(w.put(f.file, func(to io.Writer) error { return f.format.Write(to, doc, look) }))
+}
+
+// put replaces a file of the user's by what fill writes, all of it or nothing.
+func (w *world) put(file string, fill func(io.Writer) error) error {
+	out := outfile.Writer{Inputs: w.inputs, NewDir: func(dir string) { w.say("understitch: made the folder " + dir) }}
+	return out.Write(file, fill)
 }
 
 // bare is what went wrong with a file, without its name.

@@ -31,10 +31,12 @@ func TestMain(m *testing.M) {
 //	schema NAME FILE      hold a JSON file (or stdout) against docs/NAME.schema.json,
 //	                      or, where NAME is sarif, against that of the standard
 //	sparse FILE MB        make a file of that size that takes no room
-//	laidInside FILE N         make a spec with so many brackets inside one another
+//	nested FILE N         make a spec with so many brackets inside one another
 //	gotool [VAR=VALUE...] ARGS...      run the Go tool in the script's folder
 //	pin HOUSE NAME FILE [LINE...]      name a plugin in a house file
 //	narrow FILE N         assert that no line takes more columns than that
+//	short FILE N          assert that the file has no more lines than that
+//	terminal FILE COMMAND...           run a command on a terminal; FILE gets what it shows
 func TestScripts(t *testing.T) {
 	docs, err := filepath.Abs("../../docs")
 	if err != nil {
@@ -52,13 +54,15 @@ func TestScripts(t *testing.T) {
 			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"status": scriptStatus,
-			"sparse": scriptSparse,
-			"nested": scriptNested,
-			"narrow": scriptNarrow,
-			"gotool": scriptGo,
-			"pin":    scriptPin,
-			"schema": func(ts *testscript.TestScript, neg bool, args []string) { scriptSchema(ts, neg, args, docs) },
+			"status":   scriptStatus,
+			"sparse":   scriptSparse,
+			"nested":   scriptNested,
+			"narrow":   scriptNarrow,
+			"short":    scriptShort,
+			"terminal": scriptTerminal,
+			"gotool":   scriptGo,
+			"pin":      scriptPin,
+			"schema":   func(ts *testscript.TestScript, neg bool, args []string) { scriptSchema(ts, neg, args, docs) },
 		},
 		Condition: func(name string) (bool, error) {
 			if name == "root" { // whom no file's permissions stop
@@ -100,7 +104,7 @@ func scriptSparse(ts *testscript.TestScript, neg bool, args []string) {
 
 func scriptNested(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 2 {
-		ts.Fatalf("usage: laidInside FILE N")
+		ts.Fatalf("usage: nested FILE N")
 	}
 	n, err := strconv.Atoi(args[1])
 	ts.Check(err)
@@ -118,6 +122,17 @@ func scriptNarrow(ts *testscript.TestScript, neg bool, args []string) {
 		if columns := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); columns > n {
 			ts.Fatalf("this line takes %d columns, more than %d: %s", columns, n, line)
 		}
+	}
+}
+
+func scriptShort(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: short FILE N")
+	}
+	n, err := strconv.Atoi(args[1])
+	ts.Check(err)
+	if lines := strings.Count(ts.ReadFile(args[0]), "\n"); lines > n {
+		ts.Fatalf("%s has %d lines, more than %d", args[0], lines, n)
 	}
 }
 

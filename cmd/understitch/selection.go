@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"runtime"
 	"strconv"
@@ -147,6 +146,7 @@ func (s *selection) files(ctx context.Context, w *world, in *inspect.Inspector, 
 		if f.reason == "" {
 			names = append(names, f.file)
 		}
+		w.inputs = append(w.inputs, f.file)
 	}
 	wearers := 1
 	if o.Wearers != nil {
@@ -195,9 +195,10 @@ func (s *selection) wearers(w *world, in *inspect.Inspector) (*body.Table, error
 	if err != nil {
 		return nil, err
 	}
-	src, err := os.ReadFile(s.bodies)
+	w.inputs = append(w.inputs, s.bodies)
+	src, err := readBounded(s.bodies, maxTable)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %s", s.bodies, readingTrouble(err))
+		return nil, err
 	}
 	wearers, diags := body.Read(s.bodies, bytes.NewReader(src), unit)
 	for _, d := range diags {

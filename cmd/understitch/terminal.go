@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"os"
 	"strconv"
 	"sync"
 	"time"
@@ -15,8 +14,8 @@ import (
 
 // isTerminal reports whether a stream is shown on a terminal.
 func isTerminal(stream any) bool {
-	f, ok := stream.(*os.File)
-	return ok && (isatty.IsTerminal(f.Fd()) || isatty.IsCygwinTerminal(f.Fd()))
+	f := file(stream)
+	return f != nil && (isatty.IsTerminal(f.Fd()) || isatty.IsCygwinTerminal(f.Fd()))
 }
 
 // look is how a report on standard output is laid out. NO_COLOR=anything keeps
@@ -37,7 +36,7 @@ func (w *world) columns() int {
 		return min(n, most)
 	}
 	if isTerminal(w.stdout) {
-		if n := terminalWidth(w.stdout.(*os.File)); n > 0 {
+		if n := terminalWidth(file(w.stdout)); n > 0 {
 			return min(n, most)
 		}
 	}

@@ -88,7 +88,7 @@ waive "seam-walk" {
 		{time.Date(2026, 7, 1, 0, 0, 0, 0, time.UTC), statusFindings},
 	} {
 		var out, problems bytes.Buffer
-		w := &world{strings.NewReader(spec), &out, &problems, func() time.Time { return c.day }, func(string) string { return "" }}
+		w := &world{stdin: strings.NewReader(spec), stdout: &out, stderr: &problems, now: func() time.Time { return c.day }, env: func(string) string { return "" }}
 		require.Equal(t, c.want, runIn(context.Background(), []string{"check", "-"}, w), out.String()+problems.String())
 	}
 }

@@ -13,22 +13,18 @@
 package ruletest
 
 import (
-	"fmt"
-	"math"
 	"os"
 	"path/filepath"
-	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 	"testing"
 	"time"
 
 	"github.com/stretchr/testify/require"
 
-	"understitch/model"
 	"understitch/rules"
 	"understitch/rules/inspect"
+	"understitch/rules/planted"
 )
 
 // Rule checks a rule's own bad and good examples with that rule alone. The bad
@@ -38,11 +34,11 @@ func Rule(t *testing.T, rule *rules.Rule) {
 	engine, err := rules.New([]*rules.Rule{rule})
 	require.NoError(t, err)
 	t.Run(rule.Name+"/bad", func(t *testing.T) {
-		require.NotEmpty(t, Faults(rule.Doc.Bad), "the bad example states no fault")
+		require.NotEmpty(t, planted.Faults(rule.Doc.Bad), "the bad example states no fault")
 		CheckIn(t, engine, folder(t, rule), "bad.garment.hcl", rule.Doc.Bad)
 	})
 	t.Run(rule.Name+"/good", func(t *testing.T) {
-		require.Empty(t, Faults(rule.Doc.Good), "the good example states a fault")
+		require.Empty(t, planted.Faults(rule.Doc.Good), "the good example states a fault")
 		report := CheckIn(t, engine, folder(t, rule), "good.garment.hcl", rule.Doc.Good)
 		require.Empty(t, report.Result.NotPossible, "the good example is not checked in full")
 		require.Positive(t, report.Result.Passed, "the rule looked at nothing in the good example")
@@ -110,18 +106,7 @@ func inspected(t *testing.T, engine *rules.Engine, dir, name, src string) *inspe
 func Compare(t *testing.T, report *inspect.Report, src string) {
 	t.Helper()
 	require.Empty(t, report.Diagnostics, "the spec cannot be read")
-	faults := Faults(src)
-	var differences []string
-	for _, f := range report.Result.Findings {
-		if i := match(f, faults); i >= 0 {
-			faults = append(faults[:i], faults[i+1:]...)
-			continue
-		}
-		differences = append(differences, fmt.Sprintf("line %d: found but not wanted: %s %s %s (%s): %s", f.Place.Start.Line, f.Rule.Name, f.Severity, figure(f), f.Subject, f.Message))
-	}
-	for _, w := range faults {
-		differences = append(differences, fmt.Sprintf("line %d: wanted but not found: %s %s %s", w.Line, w.Rule, w.Severity, w.Figure))
-	}
+	differences := planted.Differences(report.Result.Findings, src)
 	require.Empty(t, differences, strings.Join(differences, "\n"))
 }
 
@@ -133,62 +118,4 @@ func Mended(src string, m *rules.Mend) string {
 		src = src[:e.Place.Start.Byte] + e.Text + src[e.Place.End.Byte:]
 	}
 	return src
-}
-
-// Fault is one expectation.
-type Fault struct {
-	Line           int
-	Rule, Severity string
-	Figure         string // "4.1mm", "12deg", "1.5%", "0.85"; "" when none is stated
-}
-
-var faultForm = regexp.MustCompile(`fault ([a-z-]+) (error|warning|note)(?: (-?[0-9.]+(?:mm|deg|%)?)(?:\s|$))?`)
-
-// Faults reads the expectations in a spec's comments.
-func Faults(src string) []Fault {
-	var out []Fault
-	for i, line := range strings.Split(src, "\n") {
-		_, comment, ok := strings.Cut(line, "#")
-		if !ok {
-			continue
-		}
-		for _, m := range faultForm.FindAllStringSubmatch(comment, -1) {
-			out = append(out, Fault{i + 1, m[1], m[2], m[3]})
-		}
-	}
-	return out
-}
-
-func match(f rules.Finding, faults []Fault) int {
-	for i, w := range faults {
-		if w.Line == f.Place.Start.Line && w.Rule == f.Rule.Name && w.Severity == f.Severity.String() && agrees(w.Figure, f) {
-			return i
-		}
-	}
-	return -1
-}
-
-// agrees compares to the digits that the comment gives.
-func agrees(figure string, f rules.Finding) bool {
-	if figure == "" {
-		return !f.Numeric
-	}
-	unit := map[rules.Unit]string{rules.Millimetres: "mm", rules.Degrees: "deg", rules.Ratio: "", rules.Percent: "%"}[f.Unit]
-	number, ok := strings.CutSuffix(figure, unit)
-	value, err := strconv.ParseFloat(number, 64)
-	if !ok || err != nil || !f.Numeric {
-		return false
-	}
-	digits := 0
-	if dot := strings.IndexByte(number, '.'); dot >= 0 {
-		digits = len(number) - dot - 1
-	}
-	return math.Abs(f.Measured-value) <= 0.5*math.Pow10(-digits)+1e-9
-}
-
-func figure(f rules.Finding) string {
-	if !f.Numeric {
-		return ""
-	}
-	return model.Decimal(f.Measured, 3) + string(f.Unit)
 }

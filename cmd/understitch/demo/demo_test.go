@@ -12,6 +12,7 @@ import (
 	"understitch/rules"
 	"understitch/rules/builtin"
 	"understitch/rules/inspect"
+	"understitch/rules/planted"
 	"understitch/rules/ruletest"
 )
 
@@ -50,7 +51,7 @@ func TestCleanGarmentsHaveNoFindings(t *testing.T) {
 	for _, name := range wardrobeFiles(t, "*"+ending, ending) {
 		t.Run(name, func(t *testing.T) {
 			report, src := inspectFile(t, name+ending)
-			require.Empty(t, ruletest.Faults(src), "a garment in order states a fault")
+			require.Empty(t, planted.Faults(src), "a garment in order states a fault")
 			ruletest.Compare(t, report, src)
 			require.Equal(t, name, report.Garment)
 			require.Greater(t, report.Result.Passed, 50, "hardly anything was checked")
@@ -66,7 +67,7 @@ func TestTwinsHaveTheirFaultsAndNoOthers(t *testing.T) {
 	for _, name := range wardrobeFiles(t, "*"+ending, ending) {
 		t.Run(name, func(t *testing.T) {
 			report, src := inspectFile(t, "faulty/"+name+".faulty"+ending)
-			require.NotEmpty(t, ruletest.Faults(src), "a twin states no fault")
+			require.NotEmpty(t, planted.Faults(src), "a twin states no fault")
 			ruletest.Compare(t, report, src)
 			require.Equal(t, name+"-faulty", report.Garment)
 		})
