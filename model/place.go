@@ -15,7 +15,10 @@ func (m *Missing) Error() string { return m.Reason }
 
 // Open is the reason why a layer has no girth at a level: it does not close round
 // the body there. Nothing that could be measured would give it one.
-type Open struct{ Missing }
+type Open struct {
+	Missing
+	Edge *Edge // past which the cloth does not go on; nil where it goes on into a piece
+}
 
 // Unwrap makes an open layer one of the ways in which a figure can be missing.
 func (o *Open) Unwrap() error { return &o.Missing }
@@ -28,7 +31,7 @@ func NotMeasured(reason error) bool {
 }
 
 func NotRound(format string, args ...any) error {
-	return &Open{Missing{fmt.Sprintf(format, args...)}}
+	return &Open{Missing: Missing{fmt.Sprintf(format, args...)}}
 }
 
 func Missingf(format string, args ...any) error {

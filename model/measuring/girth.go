@@ -1,6 +1,7 @@
 package measuring
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
@@ -130,7 +131,7 @@ func GoesOn(g *model.Garment, p *model.Piece, level *model.Level, edge int, at f
 	if into != nil {
 		return model.NotRound("%s is not closed at the %s level: it runs over %s into %s, which has no width there", p.Layer.Address(), level.Name, e.Address(), into.Address())
 	}
-	return model.NotRound("%s is open at the %s level: %s is not sewn, folded or closed there", p.Layer.Address(), level.Name, e.Address())
+	return &model.Open{Missing: model.Missing{Reason: fmt.Sprintf("%s is open at the %s level: %s is not sewn, folded or closed there", p.Layer.Address(), level.Name, e.Address())}, Edge: e}
 }
 
 // across are the pieces that a use joins an edge, or its neighbour at a corner,

@@ -2,6 +2,7 @@ package measuring
 
 import (
 	"cmp"
+	"errors"
 	"math"
 	"slices"
 
@@ -83,8 +84,8 @@ func roomInside(g *model.Garment, outer, inner *model.Layer, l *model.Level) (Ro
 			}
 			*side.sum += w.Net * side.pieces.Times()
 			for _, p := range side.pieces {
-				if endsOn(g, p, l, model.Finished) {
-					return RoomAt{}, false // the level runs out through a hem
+				if runsOut(g, n, p, l) != nil {
+					return RoomAt{}, false
 				}
 				if named[p] {
 					return RoomAt{}, false
@@ -183,30 +184,93 @@ func liesAlong(e *model.Edge, l *model.Level, near float64) bool {
 	return ok && math.Abs(b.Min.Y-y) < near && math.Abs(b.Max.Y-y) < near
 }
 
-// endsOn reports whether a level leaves a piece over an edge with which only
-// this is done, away from its corners.
-func endsOn(g *model.Garment, p *model.Piece, l *model.Level, kind model.UseKind) bool {
+// runsOut is the reason why two layers have no girth at a level where an inside lays a
+// piece of theirs: the level leaves the piece over an edge past which the cloth does not
+// go on, as a leg opening or a hem. An edge that the two layers share is none, as they
+// end there together; nor is one of which nothing is said and that the other piece has
+// by the same name. Nil where there is no such edge.
+func runsOut(g *model.Garment, n *model.Inside, p *model.Piece, l *model.Level) error {
 	w, err := WidthOf(p, l)
 	if err != nil {
-		return false
+		return err
 	}
 	for _, s := range w.Spans {
 		for _, end := range []struct {
 			edge int
 			at   float64
 		}{{s.E0, s.S0}, {s.E1, s.S1}} {
-			if end.edge < 0 {
+			open := GoesOn(g, p, l, end.edge, end.at)
+			if open == nil || sharedAt(g, p.Edges[end.edge], end.at, n.Outer.Layer(), n.Inner.Layer()) || laidOpen(g, n, p.Edges[end.edge]) {
 				continue
 			}
-			e := p.Edges[end.edge]
-			if end.at < model.CornerReach || end.at > e.Length()-model.CornerReach {
+			return open
+		}
+	}
+	return nil
+}
+
+// laidOpen reports whether nothing is said of an edge, and the other side of the inside
+// has one of its name.
+func laidOpen(g *model.Garment, n *model.Inside, e *model.Edge) bool {
+	if len(g.Uses(e)) > 0 {
+		return false
+	}
+	others := n.Inner
+	if n.Inner.Has(e.Piece) {
+		others = n.Outer
+	}
+	return slices.ContainsFunc(others, func(o *model.Piece) bool {
+		return slices.ContainsFunc(o.Edges, func(other *model.Edge) bool { return other.Name == e.Name && !openEdge(g, other) })
+	})
+}
+
+// Opening is the edge of an opening, finished or held in by elastic alone, over which a
+// level leaves a layer; nil where there is another reason for a missing girth.
+func Opening(g *model.Garment, reason error) *model.Edge {
+	var open *model.Open
+	if errors.As(reason, &open) && open.Edge != nil && openEdge(g, open.Edge) {
+		return open.Edge
+	}
+	return nil
+}
+
+// openEdge reports whether an edge is finished or held in by elastic alone, as a leg
+// opening is.
+func openEdge(g *model.Garment, e *model.Edge) bool {
+	uses := g.Uses(e)
+	return len(uses) > 0 && !slices.ContainsFunc(uses, func(u model.Use) bool { return u.Kind != model.Finished && u.Kind != model.Gathered })
+}
+
+// RunsOut is the reason why two layers cannot be compared round at a level at which
+// insides lay their pieces in each other: the level leaves one of them over an edge
+// that is open. Nil where it leaves none so.
+func RunsOut(g *model.Garment, outer, inner *model.Layer, l *model.Level) error {
+	for _, n := range InsidesAt(g, outer, inner, l) {
+		for _, p := range slices.Concat(n.Outer, n.Inner) {
+			if hangsFrom(g, p, l) {
 				continue
 			}
-			uses := g.Uses(e)
-			if len(uses) > 0 && !slices.ContainsFunc(uses, func(u model.Use) bool { return u.Kind != kind }) {
-				return true
+			if open := runsOut(g, n, p, l); open != nil {
+				return open
 			}
 		}
 	}
-	return false
+	return nil
+}
+
+// sharedAt reports whether two layers share a place of an edge.
+func sharedAt(g *model.Garment, e *model.Edge, at float64, outer, inner *model.Layer) bool {
+	return slices.ContainsFunc(g.Uses(e), func(u model.Use) bool {
+		s, ok := u.Thing.(*model.Share)
+		return ok && u.Err == nil && at > u.From-model.CornerReach && at < u.To+model.CornerReach && joins(s, outer, inner)
+	})
+}
+
+// joins reports whether the share holds edges of an outer and an inner layer
+// together.
+func joins(s *model.Share, outer, inner *model.Layer) bool {
+	of := func(l *model.Layer) func(model.Stretch) bool {
+		return func(s model.Stretch) bool { return s.Edge.Piece.Layer == l }
+	}
+	return slices.ContainsFunc(s.Outer, of(outer)) && slices.ContainsFunc(s.Inner, of(inner))
 }

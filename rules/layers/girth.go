@@ -65,15 +65,15 @@ func girth(p *rules.Pass, level *model.Level) {
 }
 
 // notRound says why a layer is not compared at a level. Most layers do not close
-// round the body at every level; only one that states an ease there is meant to,
-// and one whose girth was not measured may.
+// round the body at every level. One that states an ease there is meant to, one whose
+// girth was not measured may, and one that the level leaves over an opening is there.
 func notRound(p *rules.Pass, level *model.Level, layer *model.Layer, reason error) {
 	meant := slices.ContainsFunc(layer.Ease, func(e model.LevelRange) bool { return e.Level == level })
 	others := slices.ContainsFunc(p.Garment.Layers, func(other *model.Layer) bool {
 		_, err := measuring.Girth(p.Garment, other, level)
 		return other != layer && (err == nil || model.NotMeasured(err))
 	})
-	if (meant || model.NotMeasured(reason)) && others {
+	if (meant || model.NotMeasured(reason) || measuring.Opening(p.Garment, reason) != nil) && others {
 		p.Cannot(reason, rules.Say{Key: layer.Name, Place: layer.Place})
 	}
 }

@@ -86,9 +86,12 @@ func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []measuring.Roo
 		}
 		mayClose := func(err error) bool { return err == nil || model.NotMeasured(err) }
 		switch {
-		case !model.NotMeasured(reason) || !mayClose(errOuter) || !mayClose(errInner):
 		case slices.ContainsFunc(rooms, func(r measuring.RoomAt) bool { return r.Level == l }):
 		case measuring.SharedAlong(g, outer, inner, l, p.Limit(sharedNear.Name)):
+		case !model.NotMeasured(reason) || !mayClose(errOuter) || !mayClose(errInner):
+			if open := measuring.RunsOut(g, outer, inner, l); open != nil {
+				out = append(out, unknownAt{l, open})
+			}
 		default:
 			out = append(out, unknownAt{l, reason})
 		}
