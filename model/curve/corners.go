@@ -44,6 +44,10 @@ func (p *Path) Cut(from, to float64) *Path {
 // the next. It returns the edges and the index of the first corner that cannot
 // be closed, −1 if all were.
 //
+// Ends that come within 1e-5 mm of each other and have no meeting are put on
+// one point: at a smooth corner the directions differ by rounding alone, and
+// two lines so nearly parallel have no crossing that could be found.
+//
 // A corner that cannot be closed is left as it is: where the two edges do not
 // meet within reach, and both corners of an edge that lie the wrong way round
 // on it, so that nothing of it would be left. Edges at whose ends nothing
@@ -57,7 +61,7 @@ func CloseCorners(edges []*Path, reach float64) ([]*Path, int) {
 		next := (i + 1) % n
 		var ok bool
 		to[i], from[next], ok = Meet(edges[i], edges[next], reach)
-		open[i] = !ok
+		open[i] = !ok && edges[i].End().Dist(edges[next].Start()) > smoothNear
 	}
 	spent := make([]bool, n)
 	for i, e := range edges {
@@ -88,14 +92,19 @@ func CloseCorners(edges []*Path, reach float64) ([]*Path, int) {
 	return out, first
 }
 
+// smoothNear is how far apart, in millimetres, the ends of two parallels may lie
+// at a smooth corner: directions up to 1e-7 apart, at an allowance of 10 cm.
+const smoothNear = 1e-5
+
 // weld puts the end of edge i and the start of the next on the very same
 // point, where they differ by rounding. An edge that did not change stays.
 func weld(out []*Path, i, next int, edges []*Path) {
 	end, start := out[i].End(), out[next].Start()
-	if end == start || out[i] == edges[i] && out[next] == edges[next] {
+	kept := out[i] == edges[i] && out[next] == edges[next]
+	if end == start || kept && end.Dist(start) <= joinNear {
 		return
 	}
-	if out[next] != edges[next] {
+	if kept || out[next] != edges[next] {
 		segs := out[next].Segments()
 		segs[0].startAt(end)
 		out[next] = New(segs...)
