@@ -44,9 +44,9 @@ func (p *Path) Cut(from, to float64) *Path {
 // the next. It returns the edges and the index of the first corner that cannot
 // be closed, −1 if all were.
 //
-// Ends that come within 1e-5 mm of each other and have no meeting are put on
-// one point: at a smooth corner the directions differ by rounding alone, and
-// two lines so nearly parallel have no crossing that could be found.
+// Ends that lie within 1e-5 mm of each other are put on one point: at a smooth
+// corner the directions differ by rounding alone, and two lines so nearly
+// parallel have no crossing there that could be found.
 //
 // A corner that cannot be closed is left as it is: where the two edges do not
 // meet within reach, and both corners of an edge that lie the wrong way round
@@ -60,8 +60,12 @@ func CloseCorners(edges []*Path, reach float64) ([]*Path, int) {
 	for i := range edges {
 		next := (i + 1) % n
 		var ok bool
+		if edges[i].End().Dist(edges[next].Start()) <= smoothNear {
+			to[i] = edges[i].Length()
+			continue
+		}
 		to[i], from[next], ok = Meet(edges[i], edges[next], reach)
-		open[i] = !ok && edges[i].End().Dist(edges[next].Start()) > smoothNear
+		open[i] = !ok
 	}
 	spent := make([]bool, n)
 	for i, e := range edges {
