@@ -118,6 +118,10 @@ type Piece struct {
 	LevelsAt  []LevelValue // the heights of levels in that frame
 	Widths    []LevelValue // paper pieces: measured across, darts closed
 
+	TracedFrom *Piece  // the piece that it is traced from as a whole; nil without one
+	Ends       *Ends   // where it is cut off straight across; nil where it is not
+	CutOff     []*Edge // the edges that lay below that
+
 	Store Store // what is computed of it
 }
 
@@ -142,6 +146,7 @@ type Edge struct {
 	Allowance   Allowance
 	Finish      string // hem, faced, bound, raw …; "" when not stated
 	Role        string // the house standard it follows; "" lets the garment tell
+	Traced      *Trace // how it was traced from another edge; nil when it was drawn by itself
 	Place       Place
 
 	Store Store // what is computed of it
@@ -167,6 +172,7 @@ type Dart struct {
 	Centre curve.Point
 	Up     float64 // from the centre to the upper point
 	Down   float64
+	Traced *Dart // the dart that it came along with; nil when it is the piece's own
 	Place  Place
 }
 
@@ -182,6 +188,7 @@ type Notch struct {
 	ByPoint bool
 	Kind    string
 	Depth   float64 // NaN when not stated
+	Traced  *Notch  // the notch that it came along with; nil when it is the piece's own
 	Place   Place
 	Given   Place // the attribute that fixes it
 	Deep    Place // the attribute that states its depth

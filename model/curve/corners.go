@@ -52,13 +52,22 @@ func (p *Path) Cut(from, to float64) *Path {
 // meet within reach, and both corners of an edge that lie the wrong way round
 // on it, so that nothing of it would be left. Edges at whose ends nothing
 // changes are returned themselves.
-func CloseCorners(edges []*Path, reach float64) ([]*Path, int) {
+func CloseCorners(edges []*Path, reach float64) ([]*Path, int) { return CloseSome(edges, reach, nil) }
+
+// CloseSome closes those corners only that close reports true for; all others
+// stay as they are. A nil function closes all.
+func CloseSome(edges []*Path, reach float64, close func(corner int) bool) ([]*Path, int) {
 	n := len(edges)
+	wanted := func(i int) bool { return close == nil || close(i) }
 	out := append([]*Path(nil), edges...)
 	open := make([]bool, n)
 	from, to := make([]float64, n), make([]float64, n)
 	for i := range edges {
 		next := (i + 1) % n
+		if !wanted(i) {
+			to[i], from[next] = edges[i].Length(), 0
+			continue
+		}
 		var ok bool
 		if edges[i].End().Dist(edges[next].Start()) <= smoothNear {
 			to[i] = edges[i].Length()
@@ -89,7 +98,7 @@ func CloseCorners(edges []*Path, reach float64) ([]*Path, int) {
 		}
 	}
 	for i := range out {
-		if !open[i] {
+		if !open[i] && wanted(i) {
 			weld(out, i, (i+1)%n, edges)
 		}
 	}

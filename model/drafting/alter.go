@@ -26,6 +26,9 @@ func Alter(g *model.Garment) []model.Diagnostic {
 	shifts := map[*model.Edge]curve.Shift{}
 	for _, a := range g.Alterations {
 		for _, e := range a.Edges {
+			if !a.Moves(e) {
+				continue
+			}
 			term, fault := term(a, e)
 			if fault != "" {
 				return []model.Diagnostic{{Severity: "error", Summary: fault, Place: a.Place}}
@@ -33,9 +36,13 @@ func Alter(g *model.Garment) []model.Diagnostic {
 			shifts[e] = append(shifts[e], term)
 		}
 	}
-	for _, p := range g.Pieces() {
-		if fault := redraw(p, shifts); fault != "" {
-			return []model.Diagnostic{{Severity: "error", Summary: fault, Place: p.Place}}
+	pieces, fault := sourcesFirst(g, shifts)
+	if fault != nil {
+		return []model.Diagnostic{*fault}
+	}
+	for _, p := range pieces {
+		if fault := redraw(p, shifts); fault != nil {
+			return []model.Diagnostic{*fault}
 		}
 	}
 	return nil
@@ -60,9 +67,15 @@ func term(a *model.Alteration, e *model.Edge) (curve.Term, string) {
 // Ramp is how far the alteration takes in an edge of a piece, by the heights of
 // the piece's own frame.
 func Ramp(a *model.Alteration, p *model.Piece) (*curve.Ramp, string) {
+	return rampOf(a.Inward, p, a.Address())
+}
+
+// rampOf is an amount that goes from level to level of a piece. What states it is
+// named in a message.
+func rampOf(stated []model.LevelValue, p *model.Piece, by string) (*curve.Ramp, string) {
 	type amount struct{ y, inward float64 }
 	var amounts []amount
-	for _, v := range a.Inward {
+	for _, v := range stated {
 		y, ok := p.LevelY(v.Level)
 		if !ok {
 			return nil, p.Address() + " has no " + v.Level.Name + " level of its own"
@@ -76,7 +89,7 @@ func Ramp(a *model.Alteration, p *model.Piece) (*curve.Ramp, string) {
 	}
 	ramp, err := curve.NewRamp(ys, values)
 	if err != nil {
-		return nil, a.Address() + ": " + err.Error()
+		return nil, by + ": " + err.Error()
 	}
 	return ramp, ""
 }
@@ -90,39 +103,50 @@ func Inward(e *model.Edge) (float64, bool) {
 	if err != nil || math.Abs(fall) < 1 {
 		return 0, false
 	}
-	// With y downward the cloth of a clockwise outline lies on the right of the
-	// way round it, which is towards smaller x where the edge runs down.
-	if region.Clockwise() == (fall > 0) {
-		return -1, true
-	}
-	return 1, true
+	return towardsCloth(region.Clockwise(), fall), true
 }
 
-// redraw moves the piece's edges and makes their corners meet again.
-func redraw(p *model.Piece, shifts map[*model.Edge]curve.Shift) string {
-	moved := make([]*curve.Path, len(p.Edges))
-	altered := false
-	for i, e := range p.Edges {
-		moved[i] = e.Path
-		if shift := shifts[e]; len(shift) > 0 {
-			moved[i] = e.Path.Sideways(shift, alterTolerance)
-			altered = true
+// towardsCloth is the sideways direction in which the cloth of an outline lies
+// beside an edge that runs so far down the paper.
+func towardsCloth(clockwise bool, fall float64) float64 {
+	// With y downward the cloth of a clockwise outline lies on the right of the
+	// way round it, which is towards smaller x where the edge runs down.
+	if clockwise == (fall > 0) {
+		return -1
+	}
+	return 1
+}
+
+// redraw lays the piece's traced edges anew where the lines that they are traced
+// from were altered, moves its edges and makes their corners meet again.
+func redraw(p *model.Piece, shifts map[*model.Edge]curve.Shift) *model.Diagnostic {
+	l := lay(p, shifts)
+	if l.fault != nil {
+		return l.fault
+	}
+	if p.Ends != nil {
+		if fault := l.cutAgain(); fault != nil {
+			return fault
 		}
 	}
+	altered := false
+	for i, e := range p.Edges {
+		altered = altered || l.moved[i] != e.Path
+	}
 	if !altered {
-		return ""
+		return nil
 	}
 	if e := p.FirstPaper(); e != nil {
-		return p.Address() + " cannot be altered: " + e.Address() + " has no drawing"
+		return faultAt(p.Place, "", "%s cannot be altered: %s has no drawing", p.Address(), e.Address())
 	}
-	closed, open := curve.CloseCorners(moved, cornerRun)
+	closed, open := curve.CloseCorners(l.moved, cornerRun)
 	if open >= 0 {
 		e := p.Edges[open]
-		return "as altered, " + e.Address() + " and " + e.Neighbour(true).Address() + " do not meet any more"
+		return faultAt(p.Place, "", "as altered, %s and %s do not meet any more", e.Address(), e.Neighbour(true).Address())
 	}
-	carry(p, shifts, closed)
 	p.Store = model.Store{}
 	for i, e := range p.Edges {
+		carryEdge(e, l.lines[i], shifts[e], closed[i])
 		if closed[i] != e.Path {
 			e.Drafted, e.Path, e.Store = e.Path, closed[i], model.Store{}
 		}
@@ -130,29 +154,29 @@ func redraw(p *model.Piece, shifts map[*model.Edge]curve.Shift) string {
 			e.Cut = e.Cut.Sideways(shift, alterTolerance)
 		}
 	}
-	return ""
+	return nil
 }
 
-// carry takes notches and darts given by a distance along to the same height on
-// the new line.
-func carry(p *model.Piece, shifts map[*model.Edge]curve.Shift, redrawn []*curve.Path) {
-	along := func(e *model.Edge, at float64) float64 {
-		if redrawn[e.Index] == e.Path || at > e.Length() {
+// carryEdge takes the notches and darts of an edge that are given by a distance
+// along it to the same height on its new line.
+func carryEdge(e *model.Edge, line *curve.Path, shift curve.Shift, redrawn *curve.Path) {
+	along := func(at float64) float64 {
+		if redrawn == line || at > line.Length() {
 			return at
 		}
-		mark := e.Path.At(at)
-		mark.X += shifts[e].At(mark.Y)
-		s, _ := redrawn[e.Index].Nearest(mark)
+		mark := line.At(at)
+		mark.X += shift.At(mark.Y)
+		s, _ := redrawn.Nearest(mark)
 		return s
 	}
-	for _, n := range p.Notches {
-		if model.Known(n.At) && n.On.Drawn() {
-			n.At = along(n.On, n.At)
+	for _, n := range e.Piece.Notches {
+		if n.On == e && model.Known(n.At) {
+			n.At = along(n.At)
 		}
 	}
-	for _, d := range p.Darts {
-		if d.On != nil {
-			d.At = along(d.On, d.At)
+	for _, d := range e.Piece.Darts {
+		if d.On == e {
+			d.At = along(d.At)
 		}
 	}
 }

@@ -12,22 +12,25 @@ import (
 // true one, in millimetres.
 const lineTolerance = 1e-3
 
-// Net finds the stitch line of every piece that was drawn with its allowances:
-// each edge's line set in by its allowance, neighbours trimmed or run on to
-// meet. From here on everything is measured on the stitch line; the line as it
-// was drawn is kept as the cut line.
+// Net finds the stitch line of every piece that was drawn with its allowances, in
+// a garment whose lines are all drawn.
 func Net(g *model.Garment) []model.Diagnostic {
 	for _, p := range g.Pieces() {
 		if p.DrawnOn != model.CutLine {
 			continue
 		}
 		if fault := setIn(p); fault != "" {
-			return []model.Diagnostic{{Severity: "error", Summary: fault, Place: p.Place}}
+			return []model.Diagnostic{*faultAt(p.Place, "", "%s", fault)}
 		}
 	}
 	return nil
 }
 
+// setIn finds the stitch line of a piece that was drawn with its allowances: each
+// edge's line set in by its allowance, neighbours trimmed or run on to meet. From
+// here on everything is measured on the stitch line; the line as it was drawn is
+// kept as the cut line. An edge that is traced from another piece is a stitch line
+// already.
 func setIn(p *model.Piece) string {
 	lines, fault := beside(p, 1)
 	if fault != "" {
@@ -39,11 +42,19 @@ func setIn(p *model.Piece) string {
 		return "set in by their allowances, " + e.Address() + " and " + e.Neighbour(true).Address() + " do not meet"
 	}
 	for i, e := range p.Edges {
-		e.Cut, e.Path, e.Store = e.Path, stitch[i], model.Store{}
+		if e.Cut = e.Path; isStitchLine(e) {
+			e.Cut = nil
+			carryEdge(e, e.Path, nil, stitch[i])
+		}
+		e.Path, e.Store = stitch[i], model.Store{}
 	}
 	p.Store = model.Store{}
 	return ""
 }
+
+// isStitchLine reports whether an edge is a stitch line whatever the rest of its
+// piece is drawn along.
+func isStitchLine(e *model.Edge) bool { return e.Traced != nil && e.Traced.Of.Piece != e.Piece }
 
 // beside is each edge's line at its allowance's distance: inside the piece for
 // 1, outside for -1.
@@ -52,11 +63,16 @@ func beside(p *model.Piece, inside float64) ([]*curve.Path, string) {
 	if err != nil {
 		return nil, err.Error()
 	}
+	setIn := inside > 0
 	if !region.Clockwise() {
 		inside = -inside // the cloth lies on the left of the way round
 	}
 	out := make([]*curve.Path, len(p.Edges))
 	for i, e := range p.Edges {
+		if setIn && isStitchLine(e) {
+			out[i] = e.Path
+			continue
+		}
 		if !model.Known(e.Allowance.Width) {
 			return nil, e.Address() + " states no allowance, so its other line cannot be drawn"
 		}
@@ -74,7 +90,8 @@ type cutLines struct{ model.Once[[]*curve.Path] }
 // back, so that the hem lies flat on the cloth above it.
 func CutLine(p *model.Piece) ([]*curve.Path, error) {
 	return model.In[cutLines](&p.Store).Get(func() ([]*curve.Path, error) {
-		if p.DrawnOn == model.CutLine && !altered(p) {
+		drawn := p.DrawnOn == model.CutLine && !altered(p)
+		if drawn && !slices.ContainsFunc(p.Edges, func(e *model.Edge) bool { return e.Cut == nil }) {
 			out := make([]*curve.Path, len(p.Edges))
 			for i, e := range p.Edges {
 				out[i] = e.Cut
@@ -86,8 +103,11 @@ func CutLine(p *model.Piece) ([]*curve.Path, error) {
 			return nil, model.Missingf("%s", fault)
 		}
 		for i, e := range p.Edges {
-			if e.CutDrawn != nil && e.Drafted == nil {
+			switch {
+			case e.CutDrawn != nil && e.Drafted == nil:
 				lines[i] = cutAlong(e)
+			case drawn && e.Cut != nil:
+				lines[i] = e.Cut
 			}
 		}
 		for i, e := range p.Edges {

@@ -235,6 +235,12 @@ func (b *drafter) mark(e hclsyntax.Expression, edges ...*model.Edge) model.Mark 
 
 // stretch reads an edge or part(edge, from, to). After a fault its edge is nil.
 func (b *drafter) stretch(e hclsyntax.Expression) model.Stretch {
+	st := b.readStretch(e)
+	b.stretchesRead = append(b.stretchesRead, st)
+	return st
+}
+
+func (b *drafter) readStretch(e hclsyntax.Expression) model.Stretch {
 	call, ok := e.(*hclsyntax.FunctionCallExpr)
 	if !ok {
 		return model.Stretch{Edge: b.edgeAt(e), Place: place(e.Range())}

@@ -18,7 +18,7 @@ func (b *drafter) cutLine(x hclsyntax.Expression, e *model.Edge) {
 		b.fault(x.Range(), "Take cut_line out, or draw the stitch line and say drawn = \"stitch\".",
 			"edge %s is drawn along its cut line already", e.Name)
 		return
-	case e.Path == nil:
+	case e.Path == nil && e.Traced == nil:
 		if model.Known(e.PaperLength) {
 			b.fault(x.Range(), "", "edge %s has no drawing that a cut line could lie beside", e.Name)
 		}

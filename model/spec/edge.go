@@ -15,20 +15,14 @@ import (
 var geometries = []string{"line", "smooth", "curve", "path", "length"}
 
 // edge builds an edge. It is entered in the piece even when its drawing is at
-// fault, so that what refers to it does not fail too.
-func (b *drafter) edge(c *block, p *model.Piece, unstated model.Allowance) {
-	e := &model.Edge{Name: c.name, Piece: p, Index: len(p.Edges), PaperLength: math.NaN(), Allowance: unstated,
+// fault, so that what refers to it does not fail too. Same is its namesake in the
+// piece that this one is traced from.
+func (b *drafter) edge(c *block, d *pieceDraft, same *model.Edge) {
+	p := d.piece
+	e := &model.Edge{Name: c.name, Piece: p, Index: len(p.Edges), PaperLength: math.NaN(), Allowance: d.unstated,
 		Place: place(c.header)}
 	p.Edges = append(p.Edges, e)
-	if x := c.attr("allowance"); x != nil {
-		e.Allowance = model.Allowance{Width: b.length(x, atLeast0), Own: true, Place: place(x.Range())}
-	}
-	if x := c.attr("finish"); x != nil {
-		e.Finish = b.text(x)
-	}
-	if x := c.attr("role"); x != nil {
-		e.Role = b.text(x)
-	}
+	b.finishing(c, e)
 	given := ""
 	for _, g := range geometries {
 		switch {
@@ -40,9 +34,12 @@ func (b *drafter) edge(c *block, p *model.Piece, unstated model.Allowance) {
 			given = g
 		}
 	}
+	traced := b.trace(c, d, e, same, given)
 	switch x := c.attr(given); given {
 	case "":
-		b.fault(c.header, "State one of "+strings.Join(geometries, ", ")+".", "edge %s has no drawing and no length", e.Name)
+		if !traced {
+			b.fault(c.header, "State one of "+strings.Join(geometries, ", ")+", or trace.", "edge %s has no drawing and no length", e.Name)
+		}
 	case "length":
 		e.PaperLength = b.length(x, above0)
 	case "path":
@@ -52,6 +49,19 @@ func (b *drafter) edge(c *block, p *model.Piece, unstated model.Allowance) {
 	}
 	if x := c.attr("cut_line"); x != nil {
 		b.cutLine(x, e)
+	}
+}
+
+// finishing reads what is done with the raw edge.
+func (b *drafter) finishing(c *block, e *model.Edge) {
+	if x := c.attr("allowance"); x != nil {
+		e.Allowance = model.Allowance{Width: b.length(x, atLeast0), Own: true, Place: place(x.Range())}
+	}
+	if x := c.attr("finish"); x != nil {
+		e.Finish = b.text(x)
+	}
+	if x := c.attr("role"); x != nil {
+		e.Role = b.text(x)
 	}
 }
 
@@ -175,9 +185,18 @@ func (b *drafter) dart(c *block, p *model.Piece) {
 	switch x := c.attr("tip"); {
 	case x != nil:
 		d.Tip, d.HasTip = b.point(x)
-	case d.On != nil && d.On.Path != nil:
+	case d.On != nil && drawn(d.On):
 		b.fault(c.header, "Only a dart on an edge known by its length may leave it out.", "dart %s does not state tip", d.Name)
 	}
+}
+
+// drawn reports whether an edge has a drawing, its own or that of the edge that it
+// is traced from.
+func drawn(e *model.Edge) bool {
+	for e.Traced != nil {
+		e = e.Traced.Of
+	}
+	return e.Path != nil
 }
 
 // mostNotches is how many notches a piece may have: each is judged against each

@@ -15,6 +15,9 @@ type drafter struct {
 	g       *model.Garment
 	fabrics []*model.Fabric
 	tapes   []*model.Tape
+	pieces  []*pieceDraft
+
+	stretchesRead []model.Stretch // by which edges are joined, as they were read
 }
 
 // Garment builds the garment in one size, "" for the base size, or for the
@@ -108,6 +111,7 @@ func (d *Document) draft(s *scope, size string, change func(*model.Garment), ane
 	for _, l := range d.root.all("layer") {
 		b.layer(l)
 	}
+	b.draftPieces()
 	if len(b.g.Layers) == 0 {
 		b.fault(head.header, "Write layer \"shell\" { … }.", "the garment has no layers")
 	}
@@ -116,10 +120,13 @@ func (d *Document) draft(s *scope, size string, change func(*model.Garment), ane
 	if s.failed {
 		return nil, s.sorted()
 	}
-	// Drawn with allowances, a piece gets its stitch line first; the fittings'
-	// alterations re-draw that.
-	if diags := drafting.Net(b.g); diags != nil {
+	// Traced edges and stitch lines are drawn first; the fittings' alterations
+	// re-draw them.
+	if diags := drafting.Draw(b.g); diags != nil {
 		return nil, append(s.sorted(), diags...)
+	}
+	if b.whole(); s.failed {
+		return nil, s.sorted()
 	}
 	if change != nil {
 		change(b.g)

@@ -1,7 +1,6 @@
 package spec
 
 import (
-	"math"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
@@ -9,7 +8,7 @@ import (
 	"understitch/model/sewing"
 )
 
-// layer builds a layer and its pieces.
+// layer builds a layer. Its pieces are drafted when all are known.
 func (b *drafter) layer(c *block) {
 	l := &model.Layer{Name: c.name, Place: place(c.header), Order: len(b.g.Layers)}
 	l.Side = model.Side(b.choice(c.attr("side"), string(model.Outer), string(model.Inner), string(model.Between)))
@@ -28,8 +27,10 @@ func (b *drafter) layer(c *block) {
 		l.Ease = b.levelRanges(e)
 	}
 	b.g.Layers = append(b.g.Layers, l)
-	for _, p := range c.blocks {
-		b.piece(p, l)
+	for _, x := range c.blocks {
+		p := &model.Piece{Name: x.name, Layer: l, Cut: 1, DrawnOn: model.StitchLine, CutOn: sewing.OnStraight, Place: place(x.header)}
+		l.Pieces = append(l.Pieces, p)
+		b.pieces = append(b.pieces, &pieceDraft{block: x, layer: c, piece: p})
 	}
 	if len(l.Pieces) == 0 {
 		b.fault(c.header, "Write piece \"front\" { … } inside it.", "layer %s has no pieces", l.Name)
@@ -60,65 +61,6 @@ func (b *drafter) levelValues(e hclsyntax.Expression, want sense) []model.LevelV
 		}
 	}
 	return list
-}
-
-// piece builds a piece. Its points go out of scope with it.
-func (b *drafter) piece(c *block, l *model.Layer) {
-	p := &model.Piece{Name: c.name, Layer: l, Cut: 1, DrawnOn: model.StitchLine, CutOn: sewing.OnStraight, Place: place(c.header)}
-	l.Pieces = append(l.Pieces, p)
-	b.scope.piece = p.Address()
-	b.takePoints(c.first("points"))
-	defer func() { b.points, b.scope.piece = nil, "" }()
-
-	if e := c.attr("cut"); e != nil {
-		p.Cut = b.count(e, 1, 100)
-	}
-	p.Mirrored = p.Cut == 2
-	if e := c.attr("mirrored"); e != nil {
-		p.Mirrored = b.flag(e)
-	}
-	if e := c.attr("drawn"); e != nil {
-		p.DrawnOn = model.Drawing(b.choice(e, string(model.StitchLine), string(model.CutLine)))
-	}
-	unstated := model.Allowance{Width: math.NaN()}
-	if e := c.attr("allowance"); e != nil {
-		unstated = model.Allowance{Width: b.length(e, atLeast0), Place: place(e.Range())}
-	}
-	if e := c.attr("grain"); e != nil {
-		b.grain(e, p)
-	}
-	if e := c.attr("cut_on"); e != nil {
-		p.CutOn = b.choice(e, sewing.OnStraight, sewing.OnCross, sewing.OnBias)
-	}
-	if e := c.attr("levels"); e != nil {
-		p.OwnLevels = true
-		p.LevelsAt = b.levelValues(e, signed)
-	}
-	if e := c.attr("width"); e != nil {
-		p.Widths = b.levelValues(e, atLeast0)
-	}
-	for _, x := range c.blocks {
-		if x.kind == "edge" {
-			b.edge(x, p, unstated)
-		}
-	}
-	if len(p.Edges) == 0 {
-		b.fault(c.header, "Write edge \"side\" { … } inside it.", "piece %s has no edges", p.Name)
-		return
-	}
-	if e := c.attr("fold"); e != nil {
-		if p.Fold = b.edgeOf(e, p); p.Fold != nil && !p.Fold.Allowance.Own {
-			p.Fold.Allowance.Width = math.NaN() // the piece's default is not for its fold
-		}
-	}
-	for _, x := range c.blocks {
-		switch x.kind {
-		case "dart":
-			b.dart(x, p)
-		case "notch":
-			b.notch(x, p)
-		}
-	}
 }
 
 func (b *drafter) grain(e hclsyntax.Expression, p *model.Piece) {

@@ -71,10 +71,12 @@ func (s *scope) pointAt(p *pointValue) (curve.Point, bool) {
 	return curve.Point{X: x, Y: y}, true
 }
 
-// takePoints takes down a piece's points and reckons each, in any order.
-func (b *drafter) takePoints(c *block) {
-	b.points = map[string]*pointValue{}
-	if c == nil {
+// takePoints takes down a piece's points and reckons each, in any order. A traced
+// piece has those of the piece that it is traced from as well.
+func (b *drafter) takePoints(d *pieceDraft) {
+	c := d.block.first("points")
+	d.points = b.takenPoints(d)
+	if b.at(d); c == nil {
 		return
 	}
 	list := make([]pointValue, len(c.inOrder))

@@ -52,12 +52,15 @@ var (
 	}
 	pieceShape = &shape{
 		label: nameLabel,
-		may:   []string{"cut", "mirrored", "fold", "drawn", "allowance", "grain", "cut_on", "levels", "width"},
+		may: []string{"cut", "mirrored", "fold", "drawn", "allowance", "grain", "cut_on", "levels", "width",
+			"trace", "without", "mirror"},
 		blocks: map[string]*shape{
 			"points": {free: true, once: true},
 			"edge": {label: nameLabel, may: []string{
 				"line", "smooth", "curve", "path", "length", "cut_line", "allowance", "finish", "role",
+				"trace", "state", "from", "to", "inward", "mirror", "at", "through", "notches",
 			}},
+			"ends":   {label: nameLabel, needs: []string{"level"}, may: []string{"allowance", "finish", "role"}},
 			"dart":   {label: nameLabel, needs: []string{"intake"}, may: []string{"on", "at", "tip", "centre", "up", "down"}},
 			"notch":  {label: nameLabel, needs: []string{"on"}, may: []string{"at", "level", "point", "kind", "depth"}},
 			"traced": {may: []string{"file", "piece"}, once: true, later: true},

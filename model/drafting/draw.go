@@ -1,0 +1,166 @@
+package drafting
+
+import (
+	"slices"
+	"strings"
+
+	"understitch/model"
+	"understitch/model/curve"
+)
+
+// Draw draws the lines of a garment that its points do not draw, as they are
+// before any alteration: traced edges, the stitch lines of pieces that were drawn
+// with their allowances, and the ends of pieces that are cut off at a level. A
+// line is drawn before those that are traced from it.
+func Draw(g *model.Garment) []model.Diagnostic {
+	d := drawing{drawn: map[*model.Piece]bool{}}
+	for _, p := range g.Pieces() {
+		if fault := d.piece(p); fault != nil {
+			return []model.Diagnostic{*fault}
+		}
+	}
+	return nil
+}
+
+// drawing is a garment while its lines are drawn.
+type drawing struct {
+	drawn   map[*model.Piece]bool
+	waiting []*model.Piece // which each need the next
+}
+
+// finishes reports whether a piece's lines come out of its whole outline, so that
+// none of them can be traced before all are drawn.
+func finishes(p *model.Piece) bool {
+	return p.DrawnOn == model.CutLine || p.Ends != nil || slices.ContainsFunc(p.Edges, func(e *model.Edge) bool {
+		return e.Traced != nil && e.Traced.Moved()
+	})
+}
+
+// source draws the line that another edge is traced from.
+func (d *drawing) source(e *model.Edge) *model.Diagnostic {
+	switch {
+	case finishes(e.Piece):
+		return d.piece(e.Piece)
+	case e.Traced == nil || e.Traced.Line != nil:
+		return nil
+	}
+	if fault := d.source(e.Traced.Of); fault != nil {
+		return fault
+	}
+	n := len(e.Piece.Edges)
+	l := &laying{piece: e.Piece, lines: make([]*curve.Path, n), moved: make([]*curve.Path, n), laid: make([]bool, n)}
+	l.inPlace(e)
+	e.Path, e.Store = l.lines[e.Index], model.Store{}
+	return l.fault
+}
+
+func (d *drawing) piece(p *model.Piece) *model.Diagnostic {
+	if d.drawn[p] {
+		return nil
+	}
+	if i := slices.Index(d.waiting, p); i >= 0 {
+		return roundAbout(append(d.waiting[i:], p))
+	}
+	d.waiting = append(d.waiting, p)
+	for _, e := range p.Edges {
+		if e.Traced == nil || e.Traced.Of.Piece == p {
+			continue
+		}
+		if fault := d.source(e.Traced.Of); fault != nil {
+			return fault
+		}
+	}
+	d.waiting = d.waiting[:len(d.waiting)-1]
+	d.drawn[p] = true
+	return draw(p)
+}
+
+// draw draws the lines of one piece, when all lines that they are traced from are
+// drawn.
+func draw(p *model.Piece) *model.Diagnostic {
+	if slices.ContainsFunc(p.Edges, func(e *model.Edge) bool { return e.Traced != nil }) {
+		l := lay(p, nil)
+		if l.fault != nil {
+			return l.fault
+		}
+		lines := l.lines
+		if p.DrawnOn != model.CutLine && !slices.Contains(lines, nil) {
+			// What was drawn to meet a line that now lies elsewhere is trimmed or run on.
+			lines, _ = curve.CloseSome(lines, cornerRun, func(i int) bool {
+				return movedLine(p.Edges[i]) || movedLine(p.Edges[i].Neighbour(true))
+			})
+		}
+		for i, e := range p.Edges {
+			if lines[i] != l.lines[i] {
+				carryEdge(e, l.lines[i], nil, lines[i])
+			}
+			e.Path, e.Store = lines[i], model.Store{}
+		}
+		p.Store = model.Store{}
+	}
+	if p.DrawnOn == model.CutLine {
+		if fault := setIn(p); fault != "" {
+			return faultAt(p.Place, "", "%s", fault)
+		}
+	}
+	if p.Ends != nil {
+		return cutOff(p)
+	}
+	return nil
+}
+
+func movedLine(e *model.Edge) bool { return e.Traced != nil && e.Traced.Moved() }
+
+// sourcesFirst orders the pieces that have to be drawn again: each after those
+// that its edges are traced from. Those whose lines stay as they are left out.
+func sourcesFirst(g *model.Garment, shifts map[*model.Edge]curve.Shift) ([]*model.Piece, *model.Diagnostic) {
+	pieces := g.Pieces()
+	touched := map[*model.Piece]bool{}
+	for again := true; again; {
+		again = false
+		for _, p := range pieces {
+			if !touched[p] && slices.ContainsFunc(p.Edges, func(e *model.Edge) bool {
+				return len(shifts[e]) > 0 || e.Traced != nil && (e.Traced.Line != source(e) || !e.Traced.Drafted && touched[e.Traced.Of.Piece])
+			}) {
+				touched[p], again = true, true
+			}
+		}
+	}
+	var out, waiting []*model.Piece
+	var visit func(p *model.Piece) *model.Diagnostic
+	visit = func(p *model.Piece) *model.Diagnostic {
+		if !touched[p] || slices.Contains(out, p) {
+			return nil
+		}
+		if i := slices.Index(waiting, p); i >= 0 {
+			return roundAbout(append(waiting[i:], p))
+		}
+		waiting = append(waiting, p)
+		for _, e := range p.Edges {
+			if e.Traced != nil && e.Traced.Of.Piece != p {
+				if fault := visit(e.Traced.Of.Piece); fault != nil {
+					return fault
+				}
+			}
+		}
+		waiting = waiting[:len(waiting)-1]
+		out = append(out, p)
+		return nil
+	}
+	for _, p := range pieces {
+		if fault := visit(p); fault != nil {
+			return nil, fault
+		}
+	}
+	return out, nil
+}
+
+// roundAbout reports pieces that are each drawn by the next, in full.
+func roundAbout(way []*model.Piece) *model.Diagnostic {
+	names := make([]string, len(way))
+	for i, p := range way {
+		names[i] = p.Address()
+	}
+	return faultAt(way[0].Place, "Draw one of the lines by itself, or trace it with state = \"drafted\".",
+		"these pieces are each traced from the next, in a circle: %s", strings.Join(names, " → "))
+}
