@@ -56,15 +56,30 @@ type Ends struct {
 
 // Moves reports whether the alteration itself moves the edge: it names it, and
 // does not already move the line that the edge is traced from.
-func (a *Alteration) Moves(e *Edge) bool { return a.names(e) && !a.Reaches(e) }
+func (a *Alteration) Moves(e *Edge) bool { return a.names(e) && a.By(e) == nil }
+
+// Alters reports whether the alteration moves the edge, itself or by moving the
+// line that the edge is traced from.
+func (a *Alteration) Alters(e *Edge) bool { return a.names(e) || a.By(e) != nil }
 
 func (a *Alteration) names(e *Edge) bool { return slices.Contains(a.Edges, e) }
 
-// Reaches reports whether the alteration moves an edge by moving the line that
-// it is traced from.
-func (a *Alteration) Reaches(e *Edge) bool {
+// By is the edge by which the alteration reaches one that is traced from it; nil
+// where it reaches none.
+func (a *Alteration) By(e *Edge) *Edge {
 	for t := e.Traced; t != nil && !t.Drafted; t = t.Of.Traced {
 		if a.names(t.Of) {
+			return t.Of
+		}
+	}
+	return nil
+}
+
+// Traces reports whether the edge is traced from another, be it over several
+// others.
+func (e *Edge) Traces(other *Edge) bool {
+	for x := e.TracedFrom(); x != nil; x = x.TracedFrom() {
+		if x == other {
 			return true
 		}
 	}

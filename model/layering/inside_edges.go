@@ -102,7 +102,7 @@ func Inward(g *model.Garment, e *model.Edge, l *model.Level) float64 {
 	y, ok := e.Piece.LevelY(l)
 	sum := 0.0
 	for _, a := range g.Alterations {
-		if !ok || !slices.Contains(a.Edges, e) {
+		if !ok || !a.Alters(e) {
 			continue
 		}
 		if ramp, fault := drafting.Ramp(a, e.Piece); fault == "" {

@@ -14,6 +14,12 @@ func (b *drafter) alter(c *block) {
 		}
 		a.Edges = append(a.Edges, s.Edge)
 	}
+	for _, e := range a.Edges {
+		if source := a.By(e); source != nil {
+			b.fault(edges.Range(), "Leave "+e.Address()+" out: it moves with the line that it is traced from.",
+				"alter %s names %s and its trace %s", a.Name, source.Address(), e.Address())
+		}
+	}
 	if a.Inward = b.levelValues(c.attr("inward"), signed); len(a.Inward) == 0 {
 		b.fault(c.attr("inward").Range(), "For example: inward = { waist = 1.4 }.", "an alteration states how far at one level at least")
 	}

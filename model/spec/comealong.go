@@ -66,6 +66,10 @@ func (b *drafter) comeAlong(d *pieceDraft) {
 	if d.from != nil {
 		b.takeDarts(d)
 	}
+	if e := d.block.attr("without"); e != nil && d.block.attr("trace") == nil && len(d.traces) == 0 {
+		b.fault(e.Range(), "Write trace = LAYER.PIECE beside it.", "without leaves out what is traced, and nothing of piece %s is", d.piece.Name)
+		return
+	}
 	for _, l := range d.left {
 		if !l.met {
 			b.notLeft(d, l)

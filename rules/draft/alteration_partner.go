@@ -97,7 +97,7 @@ func (u *unanswered) add(o partner) {
 
 // laidOn judges one edge that is laid on an altered one.
 func (u *unanswered) laidOn(l guess.LaidEdge) {
-	if len(guess.AlteredBy(u.Garment, l.Other)) > 0 {
+	if len(guess.AlteredBy(u.Garment, l.Other)) > 0 || l.Other.Traces(l.Edge) {
 		u.Good(rules.Say{Key: l.Edge.Address() + " on " + l.Other.Address() + " by " + l.By().Address()})
 		return
 	}
@@ -113,13 +113,13 @@ func (u *unanswered) laidOn(l guess.LaidEdge) {
 // looked at with the first alteration that names one of the two and not the other.
 func (u *unanswered) laidInside(n layering.EdgeInside) {
 	ofOne := slices.IndexFunc(u.Garment.Alterations, func(a *model.Alteration) bool {
-		return slices.Contains(a.Edges, n.Edge) != slices.Contains(a.Edges, n.Other)
+		return a.Alters(n.Edge) != a.Alters(n.Other)
 	})
 	if ofOne < 0 || u.Garment.Alterations[ofOne] != u.by || !slices.Contains(u.by.Edges, n.Edge) {
 		return
 	}
 	apart := n.TakenApart(u.Garment, u.Limit("amount"))
-	if len(apart) == 0 {
+	if len(apart) == 0 || n.Other.Traces(n.Edge) && n.Other.Drafted == nil {
 		u.Good(rules.Say{Key: n.Edge.Address() + " on " + n.Other.Address() + " by " + n.Inside.Address()})
 		return
 	}

@@ -16,7 +16,7 @@ func AlteredBy(g *model.Garment, e *model.Edge) []*model.Alteration {
 	}
 	var out []*model.Alteration
 	for _, a := range g.Alterations {
-		if slices.Contains(a.Edges, e) {
+		if a.Alters(e) {
 			out = append(out, a)
 		}
 	}
