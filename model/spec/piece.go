@@ -1,7 +1,6 @@
 package spec
 
 import (
-
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"understitch/model"
