@@ -14,6 +14,7 @@ type Garment struct {
 	Sizes []string // all sizes of the spec, in its order
 
 	Body   map[string]float64 // the wearer's measures
+	BodyAt map[string]Place   // where the spec or the house states each; none for a wearer of a table
 	Levels []*Level           // from the spec's order
 	Layers []*Layer
 
@@ -34,6 +35,10 @@ type Garment struct {
 	// made before its alterations are; it gives nil where none comes of it. Nil
 	// for a garment that no spec stands behind.
 	Anew func(change func(*Garment)) *Garment
+
+	// As builds the garment again as if the spec's bare figures were in another unit,
+	// bare without its alterations; it gives nil where no garment comes of it.
+	As func(u Unit, bare bool) *Garment
 
 	Store Store // what is computed of it
 }

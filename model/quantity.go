@@ -20,9 +20,12 @@ var (
 	Inch       = Unit{"in", 25.4}
 )
 
+// Units are all units that a spec may be written in.
+func Units() []Unit { return []Unit{Millimetre, Centimetre, Inch} }
+
 // UnitNamed finds a unit by its name.
 func UnitNamed(name string) (Unit, bool) {
-	for _, u := range []Unit{Millimetre, Centimetre, Inch} {
+	for _, u := range Units() {
 		if u.Name == name {
 			return u, true
 		}

@@ -8,11 +8,12 @@ import (
 	"understitch/model"
 )
 
-// bodyOf reads the measures of a body or size block, in millimetres. They are
+// bodyOf reads the measures of a body or size block, in millimetres, and where each is. They are
 // plain figures: what one body measures does not follow from a draft.
-func (s *scope) bodyOf(b *block) map[string]float64 {
+func (s *scope) bodyOf(b *block) (map[string]float64, map[string]model.Place) {
 	plain := scope{faults: s.faults, unit: s.unit, plainOnly: true}
 	body := make(map[string]float64, len(b.inOrder))
+	at := make(map[string]model.Place, len(b.inOrder))
 	for _, a := range b.inOrder {
 		name := a.Name
 		if !isName(name) {
@@ -20,8 +21,9 @@ func (s *scope) bodyOf(b *block) map[string]float64 {
 			s.fault(a.NameRange, lettersOf(name), "%q cannot be a name", a.Name)
 		}
 		body[name] = plain.length(a.Expr, above0)
+		at[name] = place(a.SrcRange)
 	}
-	return body
+	return body, at
 }
 
 // level builds a level. Both its height and what the wearer measures there may

@@ -24,23 +24,30 @@ type drafter struct {
 // only one when the spec has none. It is nil when there is an error among the
 // diagnostics.
 func (d *Document) Garment(size string) (*model.Garment, []model.Diagnostic) {
-	return d.garment(size, nil)
+	return d.garment(size, making{unit: d.unit})
 }
 
-func (d *Document) garment(size string, change func(*model.Garment)) (*model.Garment, []model.Diagnostic) {
+// making is how a garment is built.
+type making struct {
+	unit   model.Unit           // of the spec's bare figures
+	change func(*model.Garment) // made before the alterations are; nil for none
+	bare   bool                 // without the alterations
+}
+
+func (d *Document) garment(size string, m making) (*model.Garment, []model.Diagnostic) {
 	f := &faults{}
-	s := &scope{faults: f, unit: d.unit, graded: d.sizes != nil}
-	anew := func(change func(*model.Garment)) *model.Garment {
-		again, _ := d.garment(size, change)
-		return again
+	s := &scope{faults: f, unit: m.unit, graded: d.sizes != nil}
+	again := func(m making) *model.Garment {
+		g, _ := d.garment(size, m)
+		return g
 	}
 	if d.sizes == nil {
 		if size != "" {
 			f.fault(d.root.first("garment").header, "The spec has no sizes.", "size %q is not in this spec", size)
 			return nil, f.sorted()
 		}
-		s.body = d.bodyIn(s, "")
-		return d.draft(s, "", change, anew)
+		s.body, s.bodyAt = d.bodyIn(s, "")
+		return d.draft(s, "", m, again)
 	}
 	if size == "" {
 		size = d.BaseSize()
@@ -52,55 +59,56 @@ func (d *Document) garment(size string, change func(*model.Garment)) (*model.Gar
 	}
 	s.sizeSteps = i - d.base
 	s.who = "size " + size
-	s.body = d.bodyIn(s, size)
-	return d.draft(s, size, change, anew)
+	s.body, s.bodyAt = d.bodyIn(s, size)
+	return d.draft(s, size, m, again)
 }
 
 // Body is the spec's own body in its base size, in millimetres: nil where it
 // states none and leaves that to tables of wearers.
 func (d *Document) Body() map[string]float64 {
-	return d.bodyIn(&scope{faults: &faults{}, unit: d.unit}, d.BaseSize())
+	body, _ := d.bodyIn(&scope{faults: &faults{}, unit: d.unit}, d.BaseSize())
+	return body
 }
 
-// bodyIn reads the body that the spec or its house states for a size.
-func (d *Document) bodyIn(s *scope, size string) map[string]float64 {
+// bodyIn reads the body that the spec or its house states for a size, and where each
+// measure is.
+func (d *Document) bodyIn(s *scope, size string) (map[string]float64, map[string]model.Place) {
 	if d.sizes == nil {
 		if b := d.root.first("body"); b != nil {
 			return s.bodyOf(b)
 		}
-		return nil
+		return nil, nil
 	}
 	if b := d.root.named("size", size); b != nil {
 		return s.bodyOf(b)
 	}
 	if z := d.house.size(size); z != nil {
-		return maps.Clone(z.body)
+		return maps.Clone(z.body), z.at
 	}
-	return nil
+	return nil, nil
 }
 
 // Wearer builds the garment for one person, whose measures (in millimetres)
 // take the place of those in the spec. Graded figures are those of the base
 // size.
 func (d *Document) Wearer(name string, body map[string]float64) (*model.Garment, []model.Diagnostic) {
-	return d.wearer(name, body, nil)
+	return d.wearer(name, body, making{unit: d.unit})
 }
 
-func (d *Document) wearer(name string, body map[string]float64, change func(*model.Garment)) (*model.Garment, []model.Diagnostic) {
-	s := &scope{faults: &faults{}, unit: d.unit, graded: d.sizes != nil, who: name, body: maps.Clone(body)}
-	return d.draft(s, name, change, func(change func(*model.Garment)) *model.Garment {
-		again, _ := d.wearer(name, body, change)
+func (d *Document) wearer(name string, body map[string]float64, m making) (*model.Garment, []model.Diagnostic) {
+	s := &scope{faults: &faults{}, unit: m.unit, graded: d.sizes != nil, who: name, body: maps.Clone(body)}
+	return d.draft(s, name, m, func(m making) *model.Garment {
+		again, _ := d.wearer(name, body, m)
 		return again
 	})
 }
 
-// draft builds a garment; change, where there is one, is made before the
-// alterations are. Anew builds the same garment again.
-func (d *Document) draft(s *scope, size string, change func(*model.Garment), anew func(func(*model.Garment)) *model.Garment) (*model.Garment, []model.Diagnostic) {
+// draft builds a garment; again builds the same one in some other way.
+func (d *Document) draft(s *scope, size string, m making, again func(making) *model.Garment) (*model.Garment, []model.Diagnostic) {
 	head := d.root.first("garment")
 	b := &drafter{scope: s, doc: d, g: &model.Garment{
 		File: d.file, Name: d.name, Title: d.title, Place: place(head.header), Unit: d.unit,
-		Size: size, Sizes: d.Sizes(), Body: s.body,
+		Size: size, Sizes: d.Sizes(), Body: s.body, BodyAt: s.bodyAt,
 	}}
 	if b.g.Body == nil {
 		b.g.Body = map[string]float64{}
@@ -128,13 +136,16 @@ func (d *Document) draft(s *scope, size string, change func(*model.Garment), ane
 	if b.whole(); s.failed {
 		return nil, s.sorted()
 	}
-	if change != nil {
-		change(b.g)
+	if m.change != nil {
+		m.change(b.g)
 	}
-	if diags := drafting.Alter(b.g); diags != nil {
-		return nil, append(s.sorted(), diags...)
+	if !m.bare {
+		if diags := drafting.Alter(b.g); diags != nil {
+			return nil, append(s.sorted(), diags...)
+		}
 	}
-	b.g.Anew = anew
+	b.g.Anew = func(change func(*model.Garment)) *model.Garment { return again(making{unit: m.unit, change: change}) }
+	b.g.As = func(u model.Unit, bare bool) *model.Garment { return again(making{unit: u, bare: bare}) }
 	return b.g, s.sorted()
 }
 

@@ -33,6 +33,7 @@ type House struct {
 type sizeBody struct {
 	name string
 	body map[string]float64
+	at   map[string]model.Place // where each measure is
 }
 
 // Model is the part of the house that rules need.
@@ -102,7 +103,8 @@ func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
 			h.model.Allowances = append(h.model.Allowances,
 				&model.Standard{Role: b.name, Width: s.length(e, atLeast0), Place: place(e.Range())})
 		case "size":
-			h.sizes = append(h.sizes, &sizeBody{b.name, s.bodyOf(b)})
+			body, at := s.bodyOf(b)
+			h.sizes = append(h.sizes, &sizeBody{b.name, body, at})
 		case "tape":
 			h.tapes = append(h.tapes, s.tape(b))
 		case "fabric":

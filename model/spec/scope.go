@@ -18,7 +18,8 @@ const maxChain = 500
 type scope struct {
 	*faults
 	unit      model.Unit
-	body      map[string]float64 // in millimetres
+	body      map[string]float64     // in millimetres
+	bodyAt    map[string]model.Place // where each of its measures is stated
 	draft     map[string]*value
 	points    map[string]*pointValue // of the piece at hand
 	graded    bool                   // whether the spec has sizes

@@ -24,12 +24,14 @@ var unitSlipGood string
 var UnitSlip = rules.Rule{
 	Name:     "unit-slip",
 	Family:   "draft",
-	Severity: rules.Warning,
+	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "No figure looks as if it were in the wrong unit",
 		Why: "An inch in a file of centimetres, or a lost decimal point, is two and a half or ten times out. Where both sides of a seam are drawn " +
 			"from it they agree, and the garment is cut for a doll or a horse.",
-		How: "Figures are held against what a body and a garment can measure. Looked at are: girths round the trunk; the girth of a layer at a " +
+		How: "First, all girths of the body and of the layers are taken together: if none is what it can be as it stands, and all are when " +
+			"they are read in one other unit, the file or the body is in that unit, and must not be cut. A girth is what it can be if it is a trunk's, " +
+			"or a share of the body's at its level. Then figures are held against what a body and a garment can measure. Looked at are: girths round the trunk; the girth of a layer at a " +
 			"level against the body's, where no ease is stated for it; allowances, once where they are stated; buttons, laps, fastener tapes, the " +
 			"thickness of cloths and the depth of notches; a level that lies far above or below all pieces. So is a point so far from all others of its piece that the piece would be several times smaller without it, unless " +
 			"its edges agree with what they are sewn to.",
@@ -40,6 +42,8 @@ var UnitSlip = rules.Rule{
 	Limits: append([]rules.Limit{
 		{Name: "least-girth", Value: 400, Unit: rules.Millimetres, Text: "the least girth round a trunk, a small child's", Source: "from memory"},
 		{Name: "greatest-girth", Value: 2000, Unit: rules.Millimetres, Text: "the greatest girth round a trunk; the largest of 1,986 women measured 1341 mm", Source: "common practice, no source; the women: ANSUR II, 2012"},
+		{Name: "usual-girth", Value: 1500, Unit: rules.Millimetres, Text: "the greatest girth that all girths of a trunk together exceed only in a wrong unit", Source: "from memory; the largest of 1,986 women measured 1341 mm (ANSUR II, 2012)"},
+		{Name: "drafted-share", Value: 0.7, Unit: rules.Ratio, Text: "the least share of the body's girth that a layer has if the file is read in another unit", Source: "common practice, no source"},
 		{Name: "least-share", Value: 0.45, Unit: rules.Ratio, Text: "the least share of the body's girth that a layer can have; one drawn in inches as centimetres has 0.39", Source: "common practice, no source"},
 		{Name: "greatest-share", Value: 8, Unit: rules.Ratio, Text: "the greatest share of the body's girth that a layer can have, as a very full skirt", Source: "common practice, no source"},
 		{Name: "least-allowance", Value: 2, Unit: rules.Millimetres, Text: "the narrowest allowance there is, but for none", Source: "common practice, no source; 1/8 in at bound vents: The rules on seam allowances, fashion-incubator.com"},
@@ -52,9 +56,18 @@ var UnitSlip = rules.Rule{
 }
 
 func unitSlip(g *model.Garment, look func(model.Thing, func(*rules.Pass))) {
-	look(g, func(p *rules.Pass) { bodyUnits(p, g) })
+	found := nothing
+	look(g, func(p *rules.Pass) {
+		p.NothingHere()
+		if found = wholeUnits(p, g); found == nothing {
+			bodyUnits(p, g)
+		}
+	})
+	if found == theFile {
+		return // what follows is in that unit too
+	}
 	for _, l := range g.Levels {
-		look(l, func(p *rules.Pass) { levelUnits(p, l) })
+		look(l, func(p *rules.Pass) { levelUnits(p, l, found == theBody) })
 	}
 	seen := map[model.Place]bool{} // blocks and attributes of a house serve many
 	for _, c := range g.Closures {
@@ -99,6 +112,7 @@ func within(p *rules.Pass, v float64, r model.Range, say rules.Say) {
 
 func suspect(p *rules.Pass, odd bool, say rules.Say, judge func(rules.Say)) {
 	if odd {
+		say.Mild = true // one figure alone is worth a look; a whole file of them forbids cutting
 		judge(say)
 		return
 	}
@@ -115,7 +129,6 @@ func read(p *rules.Pass, mm float64, meant model.Range) string {
 }
 
 func bodyUnits(p *rules.Pass, g *model.Garment) {
-	p.NothingHere()
 	for _, name := range guess.TorsoGirths() {
 		v, ok := g.Body[name]
 		if !ok {
@@ -146,7 +159,7 @@ func measured(p *rules.Pass, name string, mm float64) []rules.Cure {
 	}}}
 }
 
-func levelUnits(p *rules.Pass, l *model.Level) {
+func levelUnits(p *rules.Pass, l *model.Level, bodyWrong bool) {
 	p.NothingHere()
 	if away, ok := guess.FarLevel(p.Garment, l); ok {
 		suspect(p, away > p.Limit("level"), rules.Say{Key: "height", Account: levelAccount(l, away), Message: func() string {
@@ -154,7 +167,7 @@ func levelUnits(p *rules.Pass, l *model.Level) {
 				l.Name, p.Show(l.Y), model.Decimal(away, 1))
 		}}, func(say rules.Say) { p.AtMost(away, "level", say) })
 	}
-	if !model.Known(l.Body) || slices.Contains(guess.TorsoGirths(), l.Measure) && girths(p).Beyond(l.Body) != 0 {
+	if bodyWrong || !model.Known(l.Body) || slices.Contains(guess.TorsoGirths(), l.Measure) && girths(p).Beyond(l.Body) != 0 {
 		return // not known, or wrong already
 	}
 	for _, layer := range p.Garment.Layers {

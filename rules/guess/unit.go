@@ -17,12 +17,17 @@ func TorsoGirths() []string {
 // OtherUnit is the unit in which a length was most likely meant, when read in that
 // it lies in a range: Meant is what it then is. The name is empty where none does.
 func OtherUnit(length float64, read model.Unit, meant model.Range) (name string, mm float64) {
-	for _, u := range []model.Unit{model.Millimetre, model.Centimetre, model.Inch} {
+	for _, u := range model.Units() {
 		if v := length / read.Millimetre * u.Millimetre; u != read && meant.Beyond(v) == 0 {
-			return map[model.Unit]string{model.Inch: "inches", model.Centimetre: "centimetres", model.Millimetre: "millimetres"}[u], v
+			return UnitName(u), v
 		}
 	}
 	return "", 0
+}
+
+// UnitName is the unit's name in words, for a message.
+func UnitName(u model.Unit) string {
+	return map[model.Unit]string{model.Inch: "inches", model.Centimetre: "centimetres", model.Millimetre: "millimetres"}[u]
 }
 
 // FarOff is the one point of a drawn piece that lies far from all others.

@@ -1,8 +1,8 @@
 # Usher's waistcoat, Harbour Lane Playhouse. The waist was measured in
 # inches, and the front's allowance is in millimetres.
-garment "usher-waistcoat" { unit = "cm" } # fault unit-slip warning 330mm
+garment "usher-waistcoat" { unit = "cm" }
 
-body { waist_girth = 33 }
+body { waist_girth = 33 } # fault unit-slip error
 
 level "waist" {
   y    = 18
