@@ -70,6 +70,10 @@ var byLevels = map[string]string{
 	"alteration-partner": "alterations move edges sideways by amounts at levels",
 }
 
+// atNoLevel are those of them that compare pieces which lie at no level too, where a
+// garment has such.
+var atNoLevel = map[string]string{"inner-within-outer": "such pieces are compared by their outlines"}
+
 // keyOnItsHead is what an outcome is about on a draft that stands on its head: what
 // was between one level and the next, or above one, is between the next and the one,
 // or below it; and a dart's upper point is the lower. Levels that are only named, as
