@@ -52,7 +52,7 @@ type Seam struct {
 	Name  string
 	Sides [2][]Stretch
 	Ease  Range // how much longer the first side may be than the second
-	Flip  bool
+	Flip  *bool // which way round, where it is stated
 	Place Place
 	Join  Place // the join attribute
 }
@@ -72,7 +72,7 @@ type Share struct {
 	Name         string
 	Outer, Inner []Stretch
 	Match        Match
-	Flip         bool
+	Flip         *bool // which way round, where it is stated
 	Place        Place
 }
 

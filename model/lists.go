@@ -34,7 +34,7 @@ type Join struct {
 	Name  string
 	Sides [2][]Stretch
 	Ease  Range
-	Flip  bool
+	Flip  *bool // which way round, where it is stated
 
 	Misjoin *Misjoin // not nil: the seam names other edges than Sides, which are meant
 

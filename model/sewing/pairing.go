@@ -2,6 +2,7 @@ package sewing
 
 import (
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/model/curve"
@@ -17,6 +18,11 @@ const (
 	ByListing  = "the order their edges are listed in"
 	ByOutlines = "outlines running past each other"
 	ByOrder    = "the order in which they are stated"
+	ByKinds    = "notches, single and double"
+	ByNames    = "the names of notches"
+	ByJoins    = "where pieces join"
+	ByFlip     = "flip"
+	ByNothing  = "nothing: either way is the same"
 )
 
 // joinWalks are the two sides of a join, once they are laid out.
@@ -30,7 +36,7 @@ type joinWalks struct {
 func Walks(g *model.Garment, j *model.Join) (a, b *Walk, err error) {
 	laid := model.In[joinWalks](&j.Store)
 	both, err := laid.Get(func() ([2]*Walk, error) {
-		first, second, way, err := pair(g, j.Sides[0], j.Sides[1], j.Flip, func(a0 *Walk, a1 *Walk) (bool, string) { return alongside(g, a0, a1) })
+		first, second, way, err := pair(g, j.Sides, j.Flip, alongside, missedEnds(g))
 		laid.way = way
 		return [2]*Walk{first, second}, err
 	})
@@ -48,7 +54,7 @@ func Way(j *model.Join) string { return model.In[joinWalks](&j.Store).way }
 // have been drawn the other way round; where nothing shows the direction of two
 // edges they are drawn the same way round.
 func ShareWalks(g *model.Garment, s *model.Share) (outer, inner *Walk, way string, err error) {
-	return pair(g, s.Outer, s.Inner, s.Flip, func(a0 *Walk, a1 *Walk) (bool, string) { return alongsideShared(g, a0, a1) })
+	return pair(g, [2][]model.Stretch{s.Outer, s.Inner}, s.Flip, alongsideShared, unlikeEnds(g))
 }
 
 func alongsideShared(g *model.Garment, a, b *Walk) (same bool, by string) {
@@ -69,18 +75,30 @@ func alongsideShared(g *model.Garment, a, b *Walk) (same bool, by string) {
 	return same, by
 }
 
-func pair(g *model.Garment, first, second []model.Stretch, flip bool, along func(a, b *Walk) (bool, string)) (a, b *Walk, way string, err error) {
-	if a, err = LayOut(g, first); err != nil {
+// pair lays two sides out and the second in the direction of the first. Two rings
+// are laid by what they show, where missed weighs how ill their ends fit; of other
+// lines along finds the direction.
+func pair(g *model.Garment, sides [2][]model.Stretch, flip *bool, along func(g *model.Garment, a, b *Walk) (bool, string),
+	missed func(a, b *Walk) float64) (a, b *Walk, way string, err error) {
+	if a, err = LayOut(g, sides[0]); err != nil {
 		return nil, nil, "", err
 	}
-	if b, err = LayOut(g, second); err != nil {
+	if b, err = LayOut(g, sides[1]); err != nil {
 		return nil, nil, "", err
 	}
-	same, way := along(a, b)
-	if same == flip {
+	if a.Closed(g) && b.Closed(g) && !sameEdges(a, b) && !(a.roundOnePiece() && b.roundOnePiece()) {
+		return pairRings(g, a, b, sides, flip, missed)
+	}
+	same, way := along(g, a, b)
+	if same == (flip != nil && *flip) {
 		b = b.Reversed()
 	}
 	return a, b, way, nil
+}
+
+// sameEdges reports whether both walks are of the same edges.
+func sameEdges(a, b *Walk) bool {
+	return slices.EqualFunc(a.Runs, b.Runs, func(x, y Run) bool { return x.Edge == y.Edge })
 }
 
 // clearly is the difference in millimetres from which one direction fits better

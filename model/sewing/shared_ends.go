@@ -32,6 +32,14 @@ func endsTell(g *model.Garment, a, b *Walk) (same, ok bool) {
 	return false, false // what is done with one end alone may differ between layers
 }
 
+// unlikeEnds weighs against a way to lay shared lines how little their ends have
+// in common.
+func unlikeEnds(g *model.Garment) func(a, b *Walk) float64 {
+	return func(a, b *Walk) float64 {
+		return -float64(endsAlike(g, a.Corner(false), b.Corner(false)) + endsAlike(g, a.Corner(true), b.Corner(true)))
+	}
+}
+
 func endsAlike(g *model.Garment, x, y *model.Edge) int {
 	if x == nil || y == nil {
 		return 0

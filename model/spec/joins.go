@@ -58,7 +58,8 @@ func (b *drafter) seam(c *block) {
 		s.Ease = b.lengthSpan(e)
 	}
 	if e := c.attr("flip"); e != nil {
-		s.Flip = b.flag(e)
+		flip := b.flag(e)
+		s.Flip = &flip
 	}
 }
 
@@ -70,7 +71,8 @@ func (b *drafter) share(c *block) {
 		s.Match = model.Match(b.choice(e, string(model.Identical), string(model.SameLength), string(model.Eased)))
 	}
 	if e := c.attr("flip"); e != nil {
-		s.Flip = b.flag(e)
+		flip := b.flag(e)
+		s.Flip = &flip
 	}
 }
 

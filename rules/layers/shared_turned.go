@@ -13,7 +13,7 @@ import (
 // end for end, which would lay a fold on an armhole. All else that would be found of
 // it follows from that.
 func turned(p *rules.Pass, share *model.Share, outer, inner *sewing.Walk, by string) bool {
-	if share.Match != model.Identical || share.Flip || by != sewing.ByEnds && by != sewing.ByDrawing {
+	if share.Match != model.Identical || share.Flip != nil && *share.Flip || by != sewing.ByEnds && by != sewing.ByDrawing {
 		return false
 	}
 	asLaid, most := alikeAs(p, outer, inner)
