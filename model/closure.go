@@ -5,13 +5,6 @@ import (
 	"slices"
 )
 
-// Buttons are from LeastButton to GreatestButton across, in millimetres (common
-// practice, no source): a diameter beyond is a slip of the unit.
-const (
-	LeastButton    = 4
-	GreatestButton = 80
-)
-
 // ButtonsInOrder are the places of the buttons from where the closure begins.
 func (c *Closure) ButtonsInOrder() []float64 { return slices.Sorted(slices.Values(c.Buttons)) }
 

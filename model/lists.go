@@ -36,8 +36,6 @@ type Join struct {
 	Ease  Range
 	Flip  *bool // which way round, where it is stated
 
-	Misjoin *Misjoin // not nil: the seam names other edges than Sides, which are meant
-
 	Store Store // what is computed of it
 }
 
@@ -47,20 +45,13 @@ type joins struct {
 	of  map[Thing]*Join
 }
 
-// Joins are the seams and the closures. A seam that names a wrong edge joins the
-// edges that are meant: what is wrong with it is said once, and not again by all
-// that is computed from it.
+// Joins are the seams and the closures.
 func (g *Garment) Joins() []*Join {
 	kept := In[joins](&g.Store)
 	if kept.all == nil {
 		kept.all = make([]*Join, 0, len(g.Seams)+len(g.Closures))
-		wrong := g.misjoins().all()
 		for _, s := range g.Seams {
-			j := &Join{Thing: s, Name: s.Name, Sides: s.Sides, Ease: s.Ease, Flip: s.Flip, Misjoin: wrong[s]}
-			if j.Misjoin != nil {
-				j.Sides = j.Misjoin.Sides
-			}
-			kept.all = append(kept.all, j)
+			kept.all = append(kept.all, &Join{Thing: s, Name: s.Name, Sides: s.Sides, Ease: s.Ease, Flip: s.Flip})
 		}
 		for _, c := range g.Closures {
 			sides := [2][]Stretch{{c.Stretch(0)}, {c.Stretch(1)}}

@@ -1,5 +1,7 @@
 package model
 
+import "slices"
+
 // The roles of an edge that decide which of the house's allowances it follows.
 const (
 	RoleFold     = "fold"
@@ -9,8 +11,8 @@ const (
 )
 
 // RoleOf tells which of the house's allowances an edge follows: its own role
-// where it states one; none on a fold; the closure's where a fastener is
-// sewn to it; its finish's (a hem, a facing) where the house has one of that
+// where it states one; none on a fold; the closure's where a fastener is sewn to
+// it, or to an edge that it shares its line with; its finish's (a hem, a facing) where the house has one of that
 // name; the enclosed one where layers share it, so that it is turned in
 // between them; else the default.
 func (g *Garment) RoleOf(e *Edge) string {
@@ -40,9 +42,25 @@ func (g *Garment) Standard(role string) *Standard {
 }
 
 func (g *Garment) closes(e *Edge) bool {
-	for _, c := range g.Closures {
-		if c.Edges[0].Edge == e || c.Edges[1].Edge == e {
-			return true
+	takes := func(e *Edge) bool {
+		return slices.ContainsFunc(g.Closures, func(c *Closure) bool { return c.Edges[0].Edge == e || c.Edges[1].Edge == e })
+	}
+	if takes(e) {
+		return true
+	}
+	for _, s := range g.Shares {
+		side, other := s.Outer, s.Inner
+		if !Has(side, e) {
+			side, other = other, side
+		}
+		// Edges that meet by their order along the share, as most do, are one line.
+		if len(side) != len(other) || !Has(side, e) {
+			continue
+		}
+		for i := range side {
+			if side[i].Edge == e && takes(other[i].Edge) {
+				return true
+			}
 		}
 	}
 	return false

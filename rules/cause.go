@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"slices"
 
 	"understitch/model"
@@ -24,6 +23,7 @@ type Cure struct {
 // it may lie in the very same edge.
 func (e *Engine) Trace(g *model.Garment, s *Settings) []Outcome {
 	t := &trace{Engine: e, garment: g, settings: s, out: e.all(g, s), roots: map[gatherKey]bool{}}
+	e.cover(t.out)
 	for _, firm := range []bool{true, false} { // on what is firm all else rests
 		for i := range t.out {
 			if o := &t.out[i]; o.Status == Found && len(o.cures) > 0 && (o.Rule.Firm != "") == firm {
@@ -96,7 +96,7 @@ func (t *trace) follow(root *Outcome) {
 	}
 	t.made = append(t.made, by)
 	t.roots[root.key()] = true
-	root.only = false
+	root.only, root.covers = false, nil // a cause is in force, whatever else sees it
 	if by.Title != "" && (root.Mend == nil || root.Mend.Title != by.Title) {
 		root.Mend = &Mend{Title: by.Title, Edits: by.Edits}
 	}
@@ -104,7 +104,7 @@ func (t *trace) follow(root *Outcome) {
 
 // follows reports whether an outcome may be found to follow from a root.
 func (t *trace) follows(o, root *Outcome) bool {
-	return o != root && o.Status == Found && !o.only && o.because == (gatherKey{}) && !t.roots[o.key()]
+	return o != root && o.Status == Found && !o.only && o.covers == nil && o.because == (gatherKey{}) && !t.roots[o.key()]
 }
 
 // cured makes a cure, with those that were made before, and gives the findings
@@ -138,7 +138,9 @@ func (t *trace) cured(root *Outcome, c Cure) (gone []*Outcome, fresh int) {
 			}
 			left[k] = true
 			if !was[k] {
-				if o.Status == Found { // a list made whole asks more of paper than it can tell
+				// A list made whole asks more of paper than it can show. What the same rule
+				// finds next at the same thing was hidden by the first fault.
+				if o.Status == Found && (o.Rule != root.Rule || o.Subject != root.Subject) {
 					fresh++
 				}
 				k.key = ""
@@ -166,55 +168,3 @@ func (t *trace) cured(root *Outcome, c Cure) (gone []*Outcome, fresh int) {
 
 // key is what makes outcomes at several sizes the same check.
 func (o *Outcome) key() gatherKey { return gatherKey{o.Rule, o.Subject, o.Key} }
-
-// Fold tells what follows from a finding in force as notes of that finding, which
-// is then as grave as the gravest of them. It comes last: what follows from a
-// finding that was accepted is not accepted with it.
-func (r *Result) Fold() {
-	at := map[gatherKey]int{}
-	for i := range r.Findings {
-		at[r.Findings[i].key()] = i
-	}
-	follows := func(f Finding) (root int, ok bool) {
-		root, ok = at[f.because]
-		return root, ok && f.because != (gatherKey{})
-	}
-	for _, f := range r.Findings {
-		if i, ok := follows(f); ok {
-			r.Findings[i].TakeIn(f)
-		}
-	}
-	r.Findings = slices.DeleteFunc(r.Findings, func(f Finding) bool { _, ok := follows(f); return ok })
-}
-
-// TakeIn makes another finding a note of this one.
-func (f *Finding) TakeIn(other Finding) {
-	if len(f.Follow) == 0 {
-		f.alone.severity, f.alone.related = f.Severity, f.Related
-	}
-	f.Follow = append(f.Follow, other)
-	f.Severity = max(f.Severity, other.Severity)
-	f.Related = append(slices.Clip(f.Related), Related{fmt.Sprintf("from this comes, by %s: %s", other.Rule.Name, other.Message), other.Place})
-}
-
-// Release takes those findings out again that are not to be told as notes of this
-// one, and gives them: it is then as grave as it is without them.
-func (f *Finding) Release(out func(Finding) bool) []Finding {
-	var gone []Finding
-	follow := f.Follow
-	for _, o := range follow {
-		if out(o) {
-			gone = append(gone, o)
-		}
-	}
-	if len(gone) == 0 {
-		return nil
-	}
-	f.Severity, f.Related, f.Follow = f.alone.severity, f.alone.related, nil
-	for _, o := range follow {
-		if !out(o) {
-			f.TakeIn(o)
-		}
-	}
-	return gone
-}

@@ -8,11 +8,16 @@
 // with the reason. Nothing stays silently unchecked: a rule that says nothing
 // about a thing it was given is itself reported as not possible.
 //
-// [Engine.Trace] judges one garment in one size, and finds out which findings
-// follow from another by putting that one right in the garment built anew;
-// [Engine.Check] judges without that. [Gather] joins the outcomes of all sizes, so
-// that the same fault at several sizes is reported once with its worst figure.
-// Then [Engine.Waivers] takes out what was accepted, and last [Result.Fold] tells
-// what follows from a finding that is left as notes of it. The rules themselves
-// live in the folders beside this file, one file each; package builtin lists them.
+// There is one judge. A rule reports what it sees and never asks what another
+// rule reports. Where another finding would make its own redundant, it names that
+// finding ([Under]); the engine drops the redundant one only under a finding that
+// was really made in the same size, is at least as grave, and was not accepted.
+//
+// [Engine.Trace] checks one garment in one size, and finds the consequences of a
+// finding by correcting it in the garment built anew; [Engine.Check] checks without
+// that. [Gather] joins the outcomes of all sizes, so that the same fault at several
+// sizes is reported once with its worst figure. [Result.Accept] takes out what was
+// accepted, by waivers and known findings. [Result.Raw] are all findings that are
+// left, also the redundant ones. The rules themselves are in the folders beside
+// this file, one file each; package builtin lists them.
 package rules

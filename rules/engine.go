@@ -26,6 +26,7 @@ func New(list []*Rule) (*Engine, error) {
 			faults = append(faults, fmt.Errorf("rule %s: %w", r.Name, err))
 		}
 	}
+	faults = append(faults, ordered(list))
 	return &Engine{slices.Clone(list)}, errors.Join(faults...)
 }
 
@@ -82,7 +83,11 @@ func (r *Rule) validate() error {
 
 // Check judges one garment in one size. The outcomes come in the order of the
 // rules and of the things they look at. Each finding stands by itself: see Trace.
-func (e *Engine) Check(g *model.Garment, s *Settings) []Outcome { return told(e.all(g, s)) }
+func (e *Engine) Check(g *model.Garment, s *Settings) []Outcome {
+	out := told(e.all(g, s))
+	e.cover(out)
+	return out
+}
 
 // all are the outcomes with those findings that are only told where something
 // follows from them.
@@ -104,11 +109,13 @@ func (e *Engine) CheckAcross(sizes []*model.Garment, s *Settings) []Outcome {
 	if len(sizes) == 0 {
 		return nil
 	}
-	return e.run(sizes[0], s, func(r *Rule, look func(model.Thing, func(*Pass))) {
+	out := e.run(sizes[0], s, func(r *Rule, look func(model.Thing, func(*Pass))) {
 		if r.Across != nil {
 			r.Across(sizes, look)
 		}
 	})
+	e.cover(out)
+	return out
 }
 
 // Misnamed gives the errors of the rules in force that name something which the

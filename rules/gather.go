@@ -2,6 +2,7 @@ package rules
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -14,22 +15,21 @@ type Finding struct {
 	Outcome
 	Sizes   []string      // in the garment's order; empty when it has no sizes
 	Waiver  *model.Waiver // the waiver that accepts it; nil for a finding in force
-	Follow  []Finding     // what follows from it, and is told as notes of it
+	Follow  []Finding     // what follows from it, and is reported as notes of it
 	Figures model.Range   // the least and the largest that was measured over its sizes
 
-	alone struct { // what it is without those that follow from it
-		severity Severity
-		related  []Related
-	}
+	nth []int // of each size: which it is of those that were checked
 }
 
 // Result is everything that came of checking one garment.
 type Result struct {
-	Findings    []Finding
+	Findings    []Finding // in force
 	Waived      []Finding
 	NotPossible []Finding
 	Closest     []Finding // passes with a figure, least room first, those that nothing will change last
 	Passed      int       // looks that passed, each size counted
+
+	raw []Finding // every finding that was not accepted; one for each set of findings that it stands under
 }
 
 // gatherKey is what makes two outcomes at two sizes the same check.
@@ -50,12 +50,16 @@ func Gather(outcomes []Outcome) Result {
 // thousands of wearers need not all be kept. The zero value is empty.
 type Gathering struct {
 	passed int
+	sizes  []string
 	joined [NotPossible + 1]joiner
 }
 
 // Add takes in the outcomes of one more size.
 func (g *Gathering) Add(outcomes []Outcome) {
 	for _, o := range outcomes {
+		if n := len(g.sizes); o.Size != "" && (n == 0 || g.sizes[n-1] != o.Size) && !slices.Contains(g.sizes, o.Size) {
+			g.sizes = append(g.sizes, o.Size)
+		}
 		o.account, o.cures = nil, nil // they would keep the garment of every size
 		if o.Status == Passed {
 			g.passed++
@@ -63,19 +67,19 @@ func (g *Gathering) Add(outcomes []Outcome) {
 				continue
 			}
 		}
-		g.joined[o.Status].add(o)
+		g.joined[o.Status].add(o, g.nth(o.Size))
 	}
 }
 
 // Result is what has come of all that was added; nothing may be added after.
 func (g *Gathering) Result() Result {
 	result := Result{
-		Findings:    g.joined[Found].findings,
+		raw:         g.joined[Found].findings,
 		NotPossible: g.joined[NotPossible].findings,
 		Closest:     g.joined[Passed].findings,
 		Passed:      g.passed,
 	}
-	sortFindings(result.Findings)
+	result.Settle()
 	sortFindings(result.NotPossible)
 	slices.SortStableFunc(result.Closest, func(a, b Finding) int {
 		return cmp.Or(a.settled()-b.settled(), cmp.Compare(a.tightness(), b.tightness()), byPlace(a, b))
@@ -83,23 +87,37 @@ func (g *Gathering) Result() Result {
 	return result
 }
 
-// joiner collects outcomes, one entry for each check.
-type joiner struct {
-	findings []Finding
-	index    map[gatherKey]int
+// nth is which of the sizes that were checked a size is.
+func (g *Gathering) nth(size string) int {
+	if n := len(g.sizes) - 1; n >= 0 && g.sizes[n] == size {
+		return n
+	}
+	return slices.Index(g.sizes, size)
 }
 
-func (j *joiner) add(o Outcome) {
-	k := gatherKey{o.Rule, o.Subject, o.Key}
+// joiner collects outcomes, one entry for each check, and for each set of
+// findings that it stands under.
+type joiner struct {
+	findings []Finding
+	index    map[joinKey]int
+}
+
+type joinKey struct {
+	gatherKey
+	covers string
+}
+
+func (j *joiner) add(o Outcome, nth int) {
+	k := joinKey{o.key(), fmt.Sprint(o.covers)}
 	i, ok := j.index[k]
 	if !ok {
 		if j.index == nil {
-			j.index = map[gatherKey]int{}
+			j.index = map[joinKey]int{}
 		}
 		j.index[k] = len(j.findings)
 		f := Finding{Outcome: o, Figures: model.Exactly(o.Measured)}
 		if o.Size != "" {
-			f.Sizes = []string{o.Size}
+			f.Sizes, f.nth = []string{o.Size}, []int{nth}
 		}
 		j.findings = append(j.findings, f)
 		return
@@ -107,13 +125,13 @@ func (j *joiner) add(o Outcome) {
 	f := &j.findings[i]
 	f.Figures.Low, f.Figures.High = min(f.Figures.Low, o.Measured), max(f.Figures.High, o.Measured)
 	if n := len(f.Sizes); o.Size != "" && (n == 0 || f.Sizes[n-1] != o.Size) { // they come size by size
-		f.Sizes = append(f.Sizes, o.Size)
+		f.Sizes, f.nth = append(f.Sizes, o.Size), append(f.nth, nth)
 	}
 	because := f.because
 	if o.because != because { // in some size it stands by itself
 		because = gatherKey{}
 	}
-	if o.Severity > f.Severity || (o.Severity == f.Severity && o.Margin < f.Margin) {
+	if o.worse(f.Outcome) {
 		f.Outcome = o
 	}
 	f.because = because

@@ -42,8 +42,10 @@ type Outcome struct {
 	account Account
 
 	cures   []Cure
-	only    bool      // told only where something follows from it
-	because gatherKey // the finding that it follows from; zero where it stands by itself
+	under   []Under     // findings that would make it redundant
+	covers  []gatherKey // those of them that were made in the same size
+	only    bool        // told only where something follows from it
+	because gatherKey   // the finding that it follows from; zero where it stands by itself
 }
 
 // Related is another place that a finding has to do with.

@@ -35,8 +35,9 @@ type Say struct {
 	Mild    bool          // a finding is one severity less than the rule's gravest
 	Note    bool          // a finding is a note: worth a look, and may well be meant
 
-	Cures []Cure // ways to put a finding right, to see what else is put right with it: see Engine.Trace
-	Only  bool   // a finding is told only where something follows from it
+	Under []Under // findings that make a finding redundant: only of rules that the rule lists
+	Cures []Cure  // ways to put a finding right, to see what else is put right with it: see Engine.Trace
+	Only  bool    // a finding is told only where something follows from it
 }
 
 // Limit is the figure of one of the rule's limits, as the house has it.
@@ -47,23 +48,6 @@ func (p *Pass) Limit(name string) float64 {
 		}
 	}
 	panic("rules: " + p.rule.Name + " has no limit named " + name) // a fault in the rule, met by any test of it
-}
-
-// InForce is the figure of another rule's limit, as the house has it.
-func (p *Pass) InForce(l LimitOf) float64 {
-	if set, ok := p.settings.of(l); ok {
-		return set
-	}
-	return l.Value // an engine without that rule, as in the tests of one rule alone
-}
-
-// LeftTo is the figure past which a fault is left to another rule, which tells
-// it: no figure is, where the house has turned that rule off.
-func (p *Pass) LeftTo(l LimitOf) float64 {
-	if p.settings.off(l.Rule) {
-		return math.Inf(1)
-	}
-	return p.InForce(l)
 }
 
 // Show writes a length in the unit of the garment's spec.
@@ -192,7 +176,7 @@ func (p *Pass) finding(o Outcome, severity Severity, say Say) {
 	}
 	o.Message = say.Message()
 	o.Related, o.Mend = say.Related, say.Mend
-	o.cures, o.only = say.Cures, say.Only
+	o.cures, o.only, o.under = say.Cures, say.Only, say.Under
 	p.add(o, say)
 }
 

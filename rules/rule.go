@@ -11,6 +11,7 @@ type Rule struct {
 	Family   string   // the group it is listed under: "seams"
 	Severity Severity // of its findings, and the highest of a rule with two limits
 	Settled  bool     // its figure is stated, not drawn: neither a fitting nor another size changes it
+	Under    []string // the rules whose findings may make one of its own redundant
 	Doc      Doc
 	Limits   []Limit
 	Each     Each   // what it looks at in every size, and how it judges one of them
@@ -56,13 +57,6 @@ type Limit struct {
 	Unit   Unit
 	Text   string // what it limits, in words
 	Source string // where the figure comes from
-}
-
-// LimitOf is a limit together with the rule that judges by it: other rules leave
-// to that rule what lies past it.
-type LimitOf struct {
-	Rule string
-	Limit
 }
 
 // Steps are the two limits of a rule whose findings are a warning past the

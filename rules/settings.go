@@ -112,27 +112,6 @@ func (s *Settings) InForce(name string) InForce {
 	return InForce{}
 }
 
-// of is the figure of a limit as the house has it, and whether the engine has
-// its rule.
-func (s *Settings) of(l LimitOf) (float64, bool) {
-	i := s.engine.index(l.Rule)
-	if i < 0 {
-		return 0, false
-	}
-	for j, own := range s.engine.rules[i].Limits {
-		if own.Name == l.Name {
-			return s.rules[i].limits[j], true
-		}
-	}
-	panic("rules: " + l.Rule + " has no limit named " + l.Name) // a fault in the rules, met by any test of them
-}
-
-// off reports whether a rule is turned off.
-func (s *Settings) off(name string) bool {
-	i := s.engine.index(name)
-	return i >= 0 && s.rules[i].severity == Off
-}
-
 func (s *setting) apply(r *Rule, set model.RuleSetting) []model.Diagnostic {
 	var diags []model.Diagnostic
 	if set.Severity != "" {

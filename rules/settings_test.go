@@ -75,7 +75,7 @@ func TestUnknownNames(t *testing.T) {
 	for _, c := range []struct{ name, house, want string }{
 		{"rule", "rule \"seam-wlak\" {}\n", `2:1 there is no rule called "seam-wlak"; did you mean "seam-walk"?`},
 		{"limit", "rule \"seam-walk\" { wran = 1 }\n", `2:27 there is no limit of seam-walk called "wran"; did you mean "warn"?`},
-		{"limit that is like none", "rule \"seam-walk\" { shrinkage = 1 }\n", `2:32 there is no limit of seam-walk called "shrinkage"; known are severity, warn, error`},
+		{"limit that is like none", "rule \"seam-walk\" { shrinkage = 1 }\n", `2:32 there is no limit of seam-walk called "shrinkage"; known are severity, warn, error, fits`},
 		{"rule of some garments", "styles \"a/**\" {\n  rule \"seam-wlak\" {}\n}\n", `3:3 there is no rule called "seam-wlak"; did you mean "seam-walk"?`},
 		{"limit of some garments", "styles \"a/**\" {\n  rule \"seam-walk\" { wran = 1 }\n}\n", `3:29 there is no limit of seam-walk called "wran"; did you mean "warn"?`},
 	} {

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"understitch/model"
@@ -18,30 +19,23 @@ const WaiverRule = "waiver-current"
 func (e *Engine) Waivers(r *Result, g *model.Garment, s *Settings, today time.Time, partial bool) {
 	date := today.Format(time.DateOnly)
 	matched := make([]bool, len(g.Waivers))
-	var kept []Finding
-	for _, f := range r.Findings {
+	r.Accept(func(f *Finding) *model.Waiver {
 		for i, w := range g.Waivers {
 			if w.Rule != f.Rule.Name || w.At != f.Subject {
 				continue
 			}
 			matched[i] = true
 			if f.Rule.Firm != "" {
-				continue // told below, whether or not there is a finding
+				continue // reported below, whether or not there is a finding
 			}
-			if note := refuses(w, f, g, date); note != "" {
-				f.Related = append(f.Related, Related{note, w.Place})
-				continue
+			note := refuses(w, *f, g, date)
+			if note == "" {
+				return w
 			}
-			f.Waiver, f.Status = w, Waived
-			break
+			f.Related = append(slices.Clip(f.Related), Related{note, w.Place})
 		}
-		if f.Status == Waived {
-			r.Waived = append(r.Waived, f)
-		} else {
-			kept = append(kept, f)
-		}
-	}
-	r.Findings = kept
+		return nil
+	})
 	for i, w := range g.Waivers {
 		switch rule := e.Rule(w.Rule); {
 		case rule != nil && rule.Firm != "":
@@ -94,8 +88,8 @@ func (e *Engine) staleWaiver(r *Result, g *model.Garment, s *Settings, w *model.
 	if severity == Off {
 		return
 	}
-	r.Findings = append(r.Findings, Finding{Outcome: Outcome{
+	r.raw = append(r.raw, Finding{Outcome: Outcome{
 		Rule: rule, Subject: w.At, Key: w.Rule, Status: Found, Severity: severity, Message: message, Place: w.Place,
 	}, Sizes: g.Sizes})
-	sortFindings(r.Findings)
+	r.Settle()
 }

@@ -149,7 +149,7 @@ func checkedFor(knownFile string, reports []*inspect.Report) []known.Checked {
 	var out []known.Checked
 	for _, r := range reports {
 		out = append(out, known.Checked{
-			File: from(knownFile, r.File), Complete: r.Complete(), Findings: r.Result.Findings,
+			File: from(knownFile, r.File), Complete: r.Complete(), Result: &r.Result,
 		})
 	}
 	return out

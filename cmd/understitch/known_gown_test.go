@@ -57,13 +57,14 @@ func (g *gown) check(args ...string) (int, string) {
 	return status, out.String() + said.String()
 }
 
-// acceptances are the two ways to accept the three faults of the gown.
+// acceptances are the two ways to accept the three faults of the gown, and the one
+// that is redundant while the girth is reported.
 func acceptances(t *testing.T, g *gown) map[string][]string {
 	t.Helper()
 	file := filepath.Join(g.dir, "known.jsonl")
 	status, said := g.check("--write-known", file)
 	require.Equal(t, 0, status, said)
-	require.Contains(t, said, "knows 3 findings: 0 taken out, 0 lowered, 3 added")
+	require.Contains(t, said, "knows 4 findings: 0 taken out, 0 lowered, 4 added")
 	return map[string][]string{"known": {"--known", file}, "waived": nil}
 }
 
@@ -71,6 +72,10 @@ const waivers = `
 waive "layer-girth" {
   at     = level.waist
   up_to  = mm(5)
+  reason = "the satin is cut on the bias and gives"
+}
+waive "turn-of-cloth" {
+  at     = level.waist
   reason = "the satin is cut on the bias and gives"
 }
 waive "notch-match" {

@@ -30,7 +30,7 @@ var Closure = rules.Rule{
 		Bad: closureBad, Good: closureGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		{Name: "least", Value: leastForFastener, Unit: rules.Millimetres, Text: "the allowance a fastener needs where neither its closure nor the house says", Source: "3/4 inch at the centre back and any seam with a zip: Seam and hem allowances, mudmosh.com; metric habit is 2 to 2.5 cm: common practice, no source"},
+		{Name: "least", Value: 19, Unit: rules.Millimetres, Text: "the allowance a fastener needs where neither its closure nor the house says", Source: "3/4 inch at the centre back and any seam with a zip: Seam and hem allowances, mudmosh.com; metric habit is 2 to 2.5 cm: common practice, no source"},
 		{Name: "short", Value: 0.5, Unit: rules.Millimetres, Text: "how far an allowance may fall short of that", Source: pencil},
 	},
 	Each: rules.Closures(closure),
@@ -50,11 +50,13 @@ func closure(p *rules.Pass, c *model.Closure) {
 			continue
 		}
 		other := c.Edges[1-i].Edge
-		if i == 1 && alike && width < needed-p.Limit("short") {
-			return // told with the first: what the closure needs is one figure
+		var under []rules.Under
+		if i == 1 && alike { // what the closure needs is one figure
+			under = []rules.Under{{Rule: "allowance-closure", Subject: c.Address(), Key: other.Address()}}
 		}
 		p.Within(width, model.AnyFrom(needed), "short", rules.Say{
 			Key:     e.Address(),
+			Under:   under,
 			Place:   stated(e),
 			Account: neededAccount(p.Garment, c, e, needed),
 			Message: func() string {

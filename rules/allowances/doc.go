@@ -6,9 +6,9 @@
 // Allowances are widths, stated for an edge, its piece or by the house; they are
 // the same all along an edge.
 //
-// One wrong figure makes one finding: an edge that differs from the edge it is
-// sewn to is reported as that and not against the house's standard as well, and
-// one that is too narrow for its fastener only as that.
+// One wrong figure makes one finding in force: where an edge differs from the edge
+// it is sewn to, or is too narrow for its fastener, that finding stands for the one
+// against the house's standard.
 package allowances
 
 import (
@@ -55,9 +55,30 @@ func setBoth(p *rules.Pass, a, b *model.Edge, width float64) *rules.Mend {
 	return m
 }
 
-// ofWrongUnit reports whether a width can be no allowance: unit-slip, whose
-// limits these are, reports it.
-func ofWrongUnit(width float64) bool { return width > 0 && (width < 2 || width > 100) }
+// wrongUnit names the finding that an edge's allowance is of a width that no
+// allowance has. It is made once for each figure, at the first edge that takes it.
+func wrongUnit(g *model.Garment, e *model.Edge) rules.Under {
+	for _, piece := range g.Pieces() {
+		for _, other := range piece.Edges {
+			if other.Allowance.Width > 0 && other.Allowance.Place == e.Allowance.Place {
+				return rules.Under{Rule: "unit-slip", Subject: other.Address(), Key: "allowance"}
+			}
+		}
+	}
+	return rules.Under{Rule: "unit-slip", Subject: e.Address(), Key: "allowance"}
+}
+
+// differs names the findings that an edge carries another allowance than what it
+// is laid on.
+func differs(g *model.Garment, e *model.Edge) []rules.Under {
+	var out []rules.Under
+	for _, u := range g.Uses(e) {
+		if u.Kind.Joining() || u.Kind == model.Shared {
+			out = append(out, rules.Under{Rule: "allowance-match", Subject: u.Thing.Address()})
+		}
+	}
+	return out
+}
 
 // offStandard is how far an edge's allowance is from the house's for its role;
 // nothing where the house has none for it.
@@ -67,10 +88,6 @@ func offStandard(g *model.Garment, e *model.Edge) float64 {
 	}
 	return 0
 }
-
-// leastForFastener is what a closure needs where neither it nor the house says,
-// in millimetres.
-const leastForFastener = 19
 
 // need is the allowance that a closure's edges must have: what it states, else
 // the house's for closures, else the least.

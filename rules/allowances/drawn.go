@@ -6,7 +6,6 @@ import (
 
 	"understitch/model"
 	"understitch/model/drafting"
-	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -22,6 +21,7 @@ var Drawn = rules.Rule{
 	Name:     "allowance-drawn",
 	Family:   "allowances",
 	Severity: rules.Error,
+	Under:    []string{"allowance-match"},
 	Doc: rules.Doc{
 		Title: "Stitch line and cut line lie the stated allowance apart, all along",
 		Why: "The cutter follows the cut line and the machinist the allowance. Where they do not agree the seam is sewn beside the line it was " +
@@ -29,15 +29,14 @@ var Drawn = rules.Rule{
 		How: "Run a gauge set to the allowance along the stitch line: the figure is how far the drawn cut line strays from its mark at most, and " +
 			"never less than that. It is asked where an edge has a cut_line beside its stitch line. What the cut line runs on past the ends, to " +
 			"make the corners, is left out, and so is what a corner cuts off it. An edge that an alteration re-drew is judged as it was drafted. " +
-			"A curve too tight for its allowance is left to allowance-room, and an edge whose allowance differs from that of the edge it is sewn " +
-			"to is left to allowance-match.",
-		Nothing: "No cut line is drawn beside the edge, or another rule finds its allowance wrong.",
+			"Along a curve too tight for its allowance there is no such line. Where the edge's allowance differs from that of the edge it is sewn " +
+			"to, the finding of allowance-match stands for this one.",
+		Nothing: "No cut line is drawn beside the edge.",
 		Fix:     "Re-draw the cut line from the stitch line, at the stated allowance; or state the allowance that was drawn.",
 		Bad:     drawnBad, Good: drawnGood, Since: "0.1",
 	},
-	Limits: append(rules.Steps(0.5, 1, rules.Millimetres, "how far the cut line may lie from where the allowance puts it", pencil),
-		rules.Limit{Name: "partner", Value: 0.5, Unit: rules.Millimetres, Text: "an edge that differs by more than this from the one it is sewn to is left to allowance-match", Source: pencil}),
-	Each: rules.Edges(drawn),
+	Limits: rules.Steps(0.5, 1, rules.Millimetres, "how far the cut line may lie from where the allowance puts it", pencil),
+	Each:   rules.Edges(drawn),
 }
 
 func drawn(p *rules.Pass, e *model.Edge) {
@@ -46,11 +45,7 @@ func drawn(p *rules.Pass, e *model.Edge) {
 		return
 	}
 	if _, radius, err := drafting.TightTurn(e); err == nil && radius < e.Allowance.Width {
-		p.NothingHere() // allowance-room reports it
-		return
-	}
-	if sewing.AllowanceApart(p.Garment, e) > p.Limit("partner") {
-		p.NothingHere() // allowance-match reports it, and the drawing may be right
+		p.Cannot(fmt.Errorf("%s bends too tightly for its allowance, so its cut line cannot lie that far from it", e.Address()), rules.Say{Place: e.CutPlace})
 		return
 	}
 	cut, err := drafting.DrawnCut(e)
@@ -60,6 +55,7 @@ func drawn(p *rules.Pass, e *model.Edge) {
 	}
 	p.Steps(cut.Off, rules.Say{
 		Place:   e.CutPlace,
+		Under:   differs(p.Garment, e), // the drawing may be right
 		Account: drawnAccount(e, cut),
 		Message: func() string {
 			return fmt.Sprintf("the cut line of %s lies %s from the stitch line at %s along it, where an allowance of %s is stated: it is up to %s off. Re-draw it from the stitch line, or state the allowance that is drawn.",

@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/model/sewing"
@@ -23,13 +24,14 @@ var Match = rules.Rule{
 	Family:   "allowances",
 	Severity: rules.Error,
 	Settled:  true,
+	Under:    []string{"allowance-closure", "unit-slip"},
 	Doc: rules.Doc{
 		Title: "Both sides of a seam, and a shared edge on both layers, carry the same allowance",
 		Why: "The machinist lays cut edge on cut edge. Where the allowances differ, one stitch line is shifted by the difference on one side of " +
 			"every such seam, and the garment comes out too wide or too narrow.",
 		How: "Lay the two sides along each other and read off both allowances wherever an edge begins on either. Within a piece the allowance may " +
 			"change along a seam only where a notch tells the machinist so.",
-		Nothing: "What differs along it has been told with another seam, or by another rule.",
+		Nothing: "No allowance along it is known.",
 		Fix: "Give both edges the same allowance, and put a notch where it changes. A difference that is meant, as in a lapped seam, is waived " +
 			"with its reason.",
 		Bad: matchBad, Good: matchGood, Since: "0.1",
@@ -38,7 +40,7 @@ var Match = rules.Rule{
 		{Name: "match", Value: 0.5, Unit: rules.Millimetres, Text: "how far the allowances of two edges that are sewn together may differ", Source: pencil},
 	},
 	Each: func(g *model.Garment, look func(model.Thing, func(*rules.Pass))) {
-		said := reported{map[[2]*model.Edge]bool{}, map[*model.Edge]bool{}, map[model.Place]bool{}}
+		said := reported{map[[2]*model.Edge][]rules.Under{}, map[*model.Edge][]rules.Under{}, map[model.Place][]rules.Under{}}
 		for _, j := range g.Joins() {
 			look(j, func(p *rules.Pass) {
 				a, b, err := sewing.Walks(g, j)
@@ -54,14 +56,15 @@ var Match = rules.Rule{
 	},
 }
 
-// reported is what has been reported in this garment. Two edges may meet in
-// several joins, as in a closure and the seam below it, and have one figure at
-// fault; an edge may be wrong for all that it is laid on; and one figure of a
-// piece may be wrong for several of its edges.
+// reported is what has been reported in this garment, and by which findings. Two
+// edges may meet in several joins, as in a closure and the seam below it, and have
+// one figure at fault; an edge may be wrong for all that it is laid on; and one
+// figure of a piece may be wrong for several of its edges. The first finding of
+// such a fault makes the others redundant.
 type reported struct {
-	pairs  map[[2]*model.Edge]bool // the doubtful edge first
-	edges  map[*model.Edge]bool    // of which it is known that they are wrong
-	pieces map[model.Place]bool    // where the piece states it
+	pairs  map[[2]*model.Edge][]rules.Under // the doubtful edge first
+	edges  map[*model.Edge][]rules.Under    // of which it is known that they are wrong
+	pieces map[model.Place][]rules.Under    // where the piece states it
 }
 
 func (r reported) match(p *rules.Pass, thing model.Thing, a, b *sewing.Walk, err error) {
@@ -112,25 +115,30 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *sewing.Walk, gr
 		}
 	}
 	differ := apart(worst) > p.Limit("match")
-	if c, ok := thing.(*model.Closure); ok && differ && tooNarrow(p.Garment, c, worst) {
-		return true // allowance-closure reports it
-	}
-	if differ && ofWrongUnit(worst.A.Allowance.Width) != ofWrongUnit(worst.B.Allowance.Width) {
-		return true // unit-slip reports the one
-	}
 	d := suspect(p, thing, worst.A, worst.B)
 	pair := [2]*model.Edge{d.wrong, d.right}
 	shared := ofPiece(p, d)
-	if differ && (r.pairs[pair] || r.edges[d.wrong] || r.pieces[d.wrong.Allowance.Place] && len(shared) > 1) {
-		return true
+	key := group[0].A.Address() + " on " + group[0].B.Address()
+	under := slices.Concat(r.pairs[pair], r.edges[d.wrong])
+	if len(shared) > 1 {
+		under = append(under, r.pieces[d.wrong.Allowance.Place]...)
 	}
+	own := rules.Under{Rule: "allowance-match", Subject: thing.Address(), Key: key}
 	if differ {
-		r.pairs[pair], r.edges[d.wrong] = true, d.known()
+		r.pairs[pair] = append(r.pairs[pair], own)
+		if d.known() {
+			r.edges[d.wrong] = append(r.edges[d.wrong], own)
+		}
 	}
+	if c, ok := thing.(*model.Closure); ok {
+		under = append(under, rules.Under{Rule: "allowance-closure", Subject: c.Address()})
+	}
+	under = append(under, wrongUnit(p.Garment, worst.A), wrongUnit(p.Garment, worst.B))
 	wrong, right := d.wrong, d.right
 	say := rules.Say{
-		Key:   group[0].A.Address() + " on " + group[0].B.Address(),
+		Key:   key,
 		Place: stated(wrong),
+		Under: under,
 		Message: func() string {
 			text := fmt.Sprintf("%s carries an allowance of %s and %s, which it is laid on, %s: they differ by %s %s. ",
 				wrong.Address(), p.Show(wrong.Allowance.Width), right.Address(), p.Show(right.Allowance.Width), p.Show(apart(worst)), where(p, along, group))
@@ -144,15 +152,11 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *sewing.Walk, gr
 		Account: matchAccount(p, worst, where(p, along, group)),
 	}
 	if folded := differ && onFold(p, worst.A, worst.B, &say); !folded && differ && len(shared) > 1 {
-		r.pieces[wrong.Allowance.Place] = true
+		r.pieces[wrong.Allowance.Place] = append(r.pieces[wrong.Allowance.Place], own)
 		say.Place, say.Mend = wrong.Allowance.Place, mendPiece(p, d, shared)
 	}
 	p.AtMost(apart(worst), "match", say)
 	return differ
-}
-
-func tooNarrow(g *model.Garment, c *model.Closure, s sewing.AllowanceSpan) bool {
-	return min(s.A.Allowance.Width, s.B.Allowance.Width) < need(g, c, leastForFastener)
 }
 
 // where says along which part of the seam they differ.

@@ -21,6 +21,7 @@ var Room = rules.Rule{
 	Name:     "allowance-room",
 	Family:   "allowances",
 	Severity: rules.Warning,
+	Under:    []string{"outline-crossing", "unit-slip"},
 	Doc: rules.Doc{
 		Title: "The allowance can be turned: it does not cross itself at a tight curve, and its corners can be built",
 		Why: "On the inside of a curve that is tighter than the allowance is wide there is no cloth to cut the allowance from. The cut line runs " +
@@ -28,9 +29,9 @@ var Room = rules.Rule{
 			"cut at all.",
 		How: "Find the circle that fits the tightest place of the curve, on the side of the allowance: its radius must be no less than the " +
 			"allowance is wide. Corners inside an edge do not count. Then the cut line is drawn round the whole piece, mitred at its corners and " +
-			"folded back beside a hem. It must close and may not cross itself. A piece that states no allowance is not judged, nor is one whose " +
-			"stitch line crosses itself, which outline-crossing reports.",
-		Nothing: "No edge of the piece has an allowance, or another rule finds an allowance or the outline wrong.",
+			"folded back beside a hem. It must close and may not cross itself. A piece that states no allowance is not checked. Where outline-crossing reports the " +
+			"stitch line, that finding stands for this one.",
+		Nothing: "No edge of the piece has an allowance, and no allowance is stated.",
 		Fix:     "Give that edge a narrower allowance, the same as on the edge it is sewn to; or draw the curve wider.",
 		Bad:     roomBad, Good: roomGood, Since: "0.1",
 	},
@@ -44,8 +45,6 @@ func room(p *rules.Pass, piece *model.Piece) {
 		switch {
 		case !model.Known(e.Allowance.Width):
 			missing = e
-		case ofWrongUnit(e.Allowance.Width):
-			return // unit-slip reports it
 		case e.Allowance.Width > 0:
 			stating = e
 		}
@@ -56,9 +55,6 @@ func room(p *rules.Pass, piece *model.Piece) {
 	if err := piece.Undrawn(); err != nil {
 		p.Cannot(err, rules.Say{})
 		return
-	}
-	if stitched, err := drafting.OutlineCrossings(piece); err == nil && len(stitched) > 0 {
-		return // outline-crossing reports it, and it may be all there is to a tight curve
 	}
 	tight := map[int]bool{}
 	for _, e := range piece.Edges {
@@ -80,13 +76,25 @@ func room(p *rules.Pass, piece *model.Piece) {
 	cutLine(p, piece, tight)
 }
 
+// underRoom names the findings that explain a cut line which cannot be turned: an
+// outline that crosses itself, or an allowance of a width that none has.
+func underRoom(p *rules.Pass, piece *model.Piece) []rules.Under {
+	out := []rules.Under{{Rule: "outline-crossing", Subject: piece.Address()}}
+	for _, e := range piece.Edges {
+		if e.Allowance.Width > 0 {
+			out = append(out, wrongUnit(p.Garment, e))
+		}
+	}
+	return out
+}
+
 // point is the radius, in millimetres, under which a curve is as good as a
 // corner, and no allowance can be turned in it.
 const point = 1.0
 
 // turn judges the tightest curve of an edge.
 func turn(p *rules.Pass, e *model.Edge, at, radius float64) {
-	say := rules.Say{Key: e.Name, Place: e.Place, Account: bendAccount(e, at, radius)}
+	say := rules.Say{Key: e.Name, Place: e.Place, Under: underRoom(p, e.Piece), Account: bendAccount(e, at, radius)}
 	if math.IsInf(radius, 1) {
 		say.Account = noBendAccount(e)
 		p.Good(say)
@@ -109,7 +117,7 @@ func turn(p *rules.Pass, e *model.Edge, at, radius float64) {
 
 // cutLine judges the whole cut line; what a tight curve does to it has been said.
 func cutLine(p *rules.Pass, piece *model.Piece, tight map[int]bool) {
-	say := rules.Say{Key: "cut line"}
+	say := rules.Say{Key: "cut line", Under: underRoom(p, piece)}
 	crossings, err := drafting.CutLineCrossings(piece)
 	if _, open := drafting.CutLine(piece); open != nil {
 		say.Message = func() string {

@@ -7,7 +7,6 @@ import (
 	"slices"
 
 	"understitch/model"
-	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -26,21 +25,20 @@ var Standard = rules.Rule{
 	Family:   "allowances",
 	Severity: rules.Warning,
 	Settled:  true,
+	Under:    []string{"allowance-match", "allowance-closure", "edge-unused", "unit-slip"},
 	Doc: rules.Doc{
 		Title: "An edge carries the house's allowance for its role",
 		Why:   "The machinists sew to the house's allowances without looking them up. One that is different by accident is sewn as if it were not.",
 		How: "An edge's role is what it says itself. Where it says nothing, the first of these holds: the closure's if a fastener is sewn to it; " +
 			"its finish's if the house has an allowance of that name; the enclosed one if layers share it; else the default. Its allowance is " +
-			"held against the house's for that role. A figure that a piece states for all its edges is reported once. Left to other rules are a " +
-			"fold, an edge that differs from the one it is sewn to, a width that can be no allowance, and an edge too narrow for its fastener. So " +
-			"is an edge of which nothing is said but which carries the house's allowance for some role.",
-		Nothing: "The house states no allowance for the edge's role, or another rule tells of its allowance.",
+			"held against the house's for that role. A figure that a piece states for all its edges is reported once. An edge that lies on a shared " +
+			"closure has the closure's role. Where the edge differs from what it is sewn to, is too narrow for its fastener, or has a width that no allowance has, that finding stands for this one.",
+		Nothing: "The house states no allowance for the edge's role, or the edge lies on the fold.",
 		Fix:     "Take the edge's own allowance out, so that the house's holds; or state its role, if it is another.",
 		Bad:     standardBad, Good: standardGood, House: standardHouse, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "standard", Value: 0.5, Unit: rules.Millimetres, Text: "how far an allowance may be from the house's", Source: pencil},
-		{Name: "partner", Value: 0.5, Unit: rules.Millimetres, Text: "an edge that differs by more than this from the one it is sewn to is left to allowance-match", Source: pencil},
 	},
 	Each: rules.Edges(standard),
 }
@@ -67,6 +65,7 @@ func standard(p *rules.Pass, e *model.Edge) {
 	}
 	p.AtMost(offStandard(p.Garment, e), "standard", rules.Say{
 		Place:   place,
+		Under:   underStandard(p, e),
 		Account: standardAccount(e, house),
 		Message: func() string {
 			text := fmt.Sprintf("%s carries an allowance of %s, and the house's for %s is %s",
@@ -95,25 +94,43 @@ func roleText(role string) string {
 }
 
 // standardOf is the house's allowance that the edge is to be compared with, or
-// nil where it is left to other rules or the house has none.
+// nil where the house has none for it, or a closure states its own.
 func standardOf(p *rules.Pass, e *model.Edge) *model.Standard {
 	role := p.Garment.RoleOf(e)
 	house := p.Garment.Standard(role)
-	if role == model.RoleDefault && len(p.Garment.Uses(e)) == 0 && ofAnotherRole(p, e) {
-		return nil // it was not said what it is for, which edge-unused reports
-	}
-	if house == nil || ofWrongUnit(e.Allowance.Width) || e.Piece.Fold == e || sewing.AllowanceApart(p.Garment, e) > p.Limit("partner") {
+	if house == nil || e.Piece.Fold == e {
 		return nil
 	}
-	if role != model.RoleClosure {
-		return house
-	}
-	for _, c := range p.Garment.Closures {
-		if (c.Edges[0].Edge == e || c.Edges[1].Edge == e) && (model.Known(c.Needs) || e.Allowance.Width < house.Width) {
+	for _, c := range closuresOf(p.Garment, e) {
+		if role == model.RoleClosure && model.Known(c.Needs) {
 			return nil
 		}
 	}
 	return house
+}
+
+// closuresOf are the closures that take an edge.
+func closuresOf(g *model.Garment, e *model.Edge) []*model.Closure {
+	var out []*model.Closure
+	for _, c := range g.Closures {
+		if c.Edges[0].Edge == e || c.Edges[1].Edge == e {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// underStandard names the findings that explain why an edge does not carry the
+// house's allowance.
+func underStandard(p *rules.Pass, e *model.Edge) []rules.Under {
+	out := append(differs(p.Garment, e), wrongUnit(p.Garment, e))
+	if ofAnotherRole(p, e) { // it was not said what it is for
+		out = append(out, rules.Under{Rule: "edge-unused", Subject: e.Address()})
+	}
+	for _, c := range closuresOf(p.Garment, e) {
+		out = append(out, rules.Under{Rule: "allowance-closure", Subject: c.Address(), Key: e.Address()})
+	}
+	return out
 }
 
 // ofAnotherRole reports whether the edge carries the house's allowance for some

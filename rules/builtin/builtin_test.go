@@ -6,10 +6,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/rules"
-	"understitch/rules/fit"
-	"understitch/rules/layers"
-	"understitch/rules/notches"
-	"understitch/rules/seams"
 )
 
 // Each rule is complete and stands in the list once, and every list is a fresh
@@ -35,18 +31,6 @@ func TestRules(t *testing.T) {
 }
 
 // The families stand together, in the order in which a cutter meets them.
-// What rules leave to others is a limit that those have.
-func TestLimitsThatOthersGoBy(t *testing.T) {
-	engine, err := rules.New(Rules())
-	require.NoError(t, err)
-	for _, l := range []rules.LimitOf{
-		layers.PastClearance, layers.Unlike, seams.UnequalLegs, seams.Unwalked, notches.OffLine, fit.PastEase,
-	} {
-		require.NotNil(t, engine.Rule(l.Rule), l.Rule)
-		require.Contains(t, engine.Rule(l.Rule).Limits, l.Limit)
-	}
-}
-
 func TestFamilies(t *testing.T) {
 	var families []string
 	of := map[string]string{}

@@ -58,7 +58,7 @@ func (b *buttoning) levelAccount(level *model.Level, at, nearest float64) rules.
 // roomAccount tells how far the button nearest to an end of the closure lies from it.
 func (b *buttoning) roomAccount(length, room, needed float64) rules.Account {
 	return func(l *reckoned.Lines) {
-		if d := b.diameter(); model.Known(d) {
+		if d := b.closure.Diameter; model.Known(d) {
 			l.Beside(1, d, "the diameter of the buttons")
 			l.Beside(1, needed, "%s diameters, which it needs", model.Decimal(b.Limit("room"), 2))
 		}

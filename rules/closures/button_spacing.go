@@ -23,6 +23,7 @@ var ButtonSpacing = &rules.Rule{
 	Name:     "button-spacing",
 	Family:   "closures",
 	Severity: rules.Error,
+	Under:    []string{"unit-slip"},
 	Doc: rules.Doc{
 		Title: "Buttons sit evenly, with one where the strain is, and the edge has room for them",
 		Why: "A front gapes between two buttons that stand either side of the bust or the waist. An uneven row is seen from the back of the house. " +
@@ -30,7 +31,7 @@ var ButtonSpacing = &rules.Rule{
 		How: "Measured along the stitch line, darts closed: where the bust or the waist level crosses the closure, a button must lie near it, if " +
 			"the wearer's measure there is known. Where one is missing the row has to be divided anew in any case; else the widest and the " +
 			"narrowest gap are compared. The first and the last stand clear of the closure's ends by a share of the button's diameter, and the " +
-			"edge runs on by as much past the buttons' centre. A button past the closure's end cannot be sewn on and is an error; all else is a warning. What a spec does not state is not judged, nor what follows from a diameter that no button has. A buttonhole is as long as the button's " +
+			"edge runs on by as much past the buttons' centre. A button past the closure's end cannot be sewn on and is an error; all else is a warning. What a spec does not state is not checked. Where no button has the diameter, the finding of unit-slip stands for what follows from it. A buttonhole is as long as the button's " +
 			"diameter and thickness together.",
 		Nothing: "The closure is no button closure, or states neither where its buttons lie nor how far its edge runs on past them and how large they are.",
 		Fix:     "Fix a button at the bust and one at the waist and divide what lies between. Move the ends of the closure, or take a smaller button.",
@@ -72,13 +73,9 @@ func buttonSpacing(p *rules.Pass, c *model.Closure) {
 	b.room()
 }
 
-// diameter of the buttons. One that no button has is for unit-slip to tell, and
-// nothing is judged by it.
-func (b *buttoning) diameter() float64 {
-	if d := b.closure.Diameter; d >= model.LeastButton && d <= model.GreatestButton {
-		return d
-	}
-	return math.NaN()
+// oddButton names the finding that no button has the stated diameter.
+func (b *buttoning) oddButton() []rules.Under {
+	return []rules.Under{{Rule: "unit-slip", Subject: b.closure.Address(), Key: "button"}}
 }
 
 // nearEnd is how far past the end, in millimetres, a button lies at it.
@@ -178,7 +175,7 @@ func (b *buttoning) room() {
 		return
 	}
 	needed := 0.0
-	if d := b.diameter(); model.Known(d) {
+	if d := b.closure.Diameter; model.Known(d) {
 		needed = d * b.Limit("room")
 	}
 	first, last := b.buttons[0], b.buttons[len(b.buttons)-1]
@@ -187,7 +184,7 @@ func (b *buttoning) room() {
 		room, which = length-last, "last"
 	}
 	off := room < -nearEnd
-	b.AtLeast(room, needed, rules.Say{Key: "room", Account: b.roomAccount(length, room, needed), Mild: !off, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the edge it closes", Place: b.closure.Edges[0].Place}}, Message: func() string {
+	b.AtLeast(room, needed, rules.Say{Key: "room", Under: b.oddButton(), Account: b.roomAccount(length, room, needed), Mild: !off, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the edge it closes", Place: b.closure.Edges[0].Place}}, Message: func() string {
 		if off {
 			return fmt.Sprintf("the last button of %s lies %s beyond the end of the %s, which is %s long. Move it in, or lengthen the %s.",
 				b.closure.Address(), b.Show(-room), b.reach(), b.Show(length), b.reach())
@@ -199,11 +196,11 @@ func (b *buttoning) room() {
 
 func (b *buttoning) extension() {
 	c := b.closure
-	if !model.Known(c.Extension) || !model.Known(b.diameter()) {
+	if !model.Known(c.Extension) || !model.Known(c.Diameter) {
 		return
 	}
 	needed := c.Diameter * b.Limit("extension")
-	b.AtLeast(c.Extension, needed, rules.Say{Key: "extension", Account: b.extensionAccount(needed), Mild: true, Place: b.stated("extension"), Message: func() string {
+	b.AtLeast(c.Extension, needed, rules.Say{Key: "extension", Under: b.oddButton(), Account: b.extensionAccount(needed), Mild: true, Place: b.stated("extension"), Message: func() string {
 		hole := ""
 		if model.Known(c.Buttonhole()) {
 			hole = fmt.Sprintf(", and its buttonhole is %s long", b.Show(c.Buttonhole()))

@@ -136,12 +136,3 @@ func TestButtonhole(t *testing.T) {
 	}
 	require.Contains(t, message, "its buttonhole is 3.17 cm long") // 31.75 mm
 }
-
-// A diameter in the wrong unit is told by unit-slip, and is no measure for what the
-// edge must give.
-func TestButtonSpacingLeavesADiameterThatNoButtonHas(t *testing.T) {
-	for _, d := range []string{"20", "0.2"} {
-		result := look(t, ButtonSpacing, change(t, buttonSpacingGood, "diameter  = 2\n", "diameter = "+d+"\n"))
-		requireFound(t, nil, result)
-	}
-}

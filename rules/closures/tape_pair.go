@@ -20,6 +20,7 @@ var TapePair = &rules.Rule{
 	Name:     "tape-pair",
 	Family:   "closures",
 	Severity: rules.Error,
+	Under:    []string{"tape-cut"},
 	Doc: rules.Doc{
 		Title: "Both halves of a tape closure have one pitch, and can be cut at the same place",
 		Why: "Hooks and eyes bought as two tapes look alike on the card and drift out of step along the edge. A tenth of a millimetre from one to " +
@@ -73,14 +74,14 @@ func tapePair(p *rules.Pass, c *model.Closure) {
 	cutAlike(p, c, w, length, apart, say)
 }
 
-// cutAlike judges whether the second half can be cut where the first is, once
-// the halves are in step and the first can be cut at all: else that is found
-// already.
+// cutAlike checks whether the second half can be cut where the first is, once the
+// halves are in step. Where the first cannot be cut either, tape-cut reports it.
 func cutAlike(p *rules.Pass, c *model.Closure, w model.Window, length, apart float64, say rules.Say) {
-	if apart > p.Limit("apart") || length < w.Low || length > w.High {
+	if apart > p.Limit("apart") {
 		return
 	}
 	other := c.OtherTape.Window(w.Fasteners)
+	say.Under = []rules.Under{{Rule: "tape-cut", Subject: c.Address()}}
 	say.Key, say.Account = "cut", cutAccount(p.Garment, c, c.OtherTape)
 	say.Message = func() string {
 		text := fmt.Sprintf("%s is %s long; tape.%s can be cut there with %s, but tape.%s cannot: ", c.Address(), p.Show(length), c.Tape.Name,

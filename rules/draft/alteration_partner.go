@@ -10,8 +10,6 @@ import (
 	"understitch/model/layering"
 	"understitch/rules"
 	"understitch/rules/guess"
-	"understitch/rules/layers"
-	"understitch/rules/seams"
 )
 
 //go:embed testdata/alteration-partner.bad.garment.hcl
@@ -26,6 +24,7 @@ var AlterationPartner = rules.Rule{
 	Name:     "alteration-partner",
 	Family:   "draft",
 	Severity: rules.Warning,
+	Under:    []string{"shared-edge", "seam-walk", "closure-edges"},
 	Doc: rules.Doc{
 		Title: "An alteration of one edge is answered on the edge it is sewn to, and on the edge that lies along it on another layer",
 		Why: "A seam is taken in on the front and forgotten on the back, or on the shell and not on the lining, or on the lining by less. It can still be " +
@@ -45,6 +44,7 @@ var AlterationPartner = rules.Rule{
 	},
 	Limits: []rules.Limit{
 		{Name: "amount", Value: 0.5, Unit: rules.Millimetres, Text: "how much more one of two laidInside edges may be taken in than the other", Source: "common practice, no source: the width of a pencil line"},
+		{Name: "kept", Value: 0.5, Unit: rules.Millimetres, Text: "how far past its clearance an inside may be and still count as keeping its room", Source: "common practice, no source"},
 		{Name: "near", Value: 25, Unit: rules.Millimetres, Text: "how far apart laidInside edges lie at most that answer each other without bearing one name", Source: "common practice, no source"},
 	},
 	Each: rules.Alterations(alterationPartner),
@@ -85,7 +85,7 @@ type partner struct {
 	difference  string                // what became of the two sides' lengths
 	apart       []layering.TakenApart // laidInside edges: where they were not taken in alike
 	room        bool                  // of an inside whose room is kept
-	elsewhere   bool                  // another rule finds it
+	under       rules.Under           // the finding that the two sides differ; none for an inside
 }
 
 // add takes down a partner, each edge once.
@@ -106,7 +106,7 @@ func (u *unanswered) laidOn(l guess.LaidEdge) {
 		how = "it shares its line with"
 	}
 	u.add(partner{edge: l.Edge, other: l.Other, how: "which " + how + " by " + l.By().Address(), difference: difference(u.Pass, l),
-		elsewhere: reportedElsewhere(u.Pass, l)})
+		under: differ(l)})
 }
 
 // laidInside judges an edge that lies along an altered one on another layer. A pair is
@@ -127,17 +127,19 @@ func (u *unanswered) laidInside(n layering.EdgeInside) {
 	if n.Inside.Outer.Has(n.Other.Piece) {
 		lies = "which lies over it in "
 	}
-	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Inside.Address(), apart: apart, room: layering.RoomKept(n.Inside, u.Garment, u.InForce(layers.PastClearance))})
+	u.add(partner{edge: n.Edge, other: n.Other, how: lies + n.Inside.Address(), apart: apart, room: layering.RoomKept(n.Inside, u.Garment, u.Limit("kept"))})
 }
 
-// reportedElsewhere reports whether another rule finds the sides to differ.
-func reportedElsewhere(p *rules.Pass, l guess.LaidEdge) bool {
-	if l.Share != nil {
-		apart, err := guess.ShareApart(p.Garment, l.Share)
-		return err == nil && apart > p.LeftTo(layers.Unlike)
+// differ names the finding that two sides which are laid on each other differ.
+func differ(l guess.LaidEdge) rules.Under {
+	rule := "shared-edge"
+	if l.Share == nil {
+		rule = "seam-walk"
+		if _, ok := l.Join.Thing.(*model.Closure); ok {
+			rule = "closure-edges"
+		}
 	}
-	now, _ := l.Longer()
-	return math.Abs(l.Join.Ease.Beyond(now)) > p.LeftTo(seams.Unwalked)
+	return rules.Under{Rule: rule, Subject: l.By().Address()}
 }
 
 // difference says what the alterations made of the two sides' lengths.

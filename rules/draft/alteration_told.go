@@ -13,8 +13,7 @@ import (
 	"understitch/rules/guess"
 )
 
-// tell reports all that an alteration leaves unanswered as one finding. One that
-// another rule finds as well is told here only where this alteration is the cause.
+// tell reports all that an alteration leaves unanswered as one finding.
 func (u *unanswered) tell() {
 	if len(u.open) == 0 {
 		return
@@ -23,8 +22,7 @@ func (u *unanswered) tell() {
 		return !slices.ContainsFunc(u.open, func(o partner) bool { return !holds(o) })
 	}
 	say := rules.Say{
-		Only:    every(func(o partner) bool { return o.elsewhere }),
-		Mild:    every(func(o partner) bool { return o.room || o.elsewhere }),
+		Mild:    every(func(o partner) bool { return o.room }),
 		Message: u.message,
 		Mend:    &rules.Mend{Title: u.mend()},
 		Cures:   u.cures(),
@@ -36,6 +34,11 @@ func (u *unanswered) tell() {
 			other = o.other.Address() + " was re-drawn by " + by[0].Address()
 		}
 		say.Related = append(say.Related, rules.Related{Message: other, Place: o.other.Place})
+	}
+	if every(func(o partner) bool { return o.under.Rule != "" }) {
+		for _, o := range u.open {
+			say.Under = append(say.Under, o.under)
+		}
 	}
 	u.Fault(say)
 }

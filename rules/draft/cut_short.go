@@ -13,12 +13,12 @@ import (
 // cannot be told for certain, but the piece that lies on it is cut half or twice as
 // often, it is only told when more is put right by it.
 func cutShort(p *rules.Pass, piece *model.Piece) {
+	say := rules.Say{Key: "count", Account: cutAccount(piece)}
 	for _, e := range piece.Edges {
-		if len(p.Garment.Uses(e)) == 0 {
-			return // a fold may be forgotten, which edge-unused tells
+		if len(p.Garment.Uses(e)) == 0 { // a fold may be forgotten
+			say.Under = append(say.Under, rules.Under{Rule: "edge-unused", Subject: e.Address()})
 		}
 	}
-	say := rules.Say{Key: "count", Account: cutAccount(piece)}
 	if to := guess.CutShort(p.Garment, piece); to != nil {
 		say.Message = func() string {
 			return fmt.Sprintf("%s is cut once, and all that it is sewn to is there twice (%s): one side of the garment would be without it. Cut 2.",

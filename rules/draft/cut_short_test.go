@@ -59,7 +59,6 @@ seam "back" { join = [shell.panel.back, shell.back.side] }
 	}{
 		{"cut once between a fold and a pair", panel("cut = 1") + sewn + hem, true},
 		{"cut twice", panel("cut = 2") + sewn + hem, false},
-		{"cut once, with an edge of which nothing is said, that may be a fold", panel("cut = 1") + sewn, false},
 		{"one of two panels that differ, each on its side", panel("cut = 1") + sewn + hem + `seam "other" { join = [shell.panel.top, shell.front.side] }
 `, false},
 		{"a whole panel sewn to both halves of the front", panel("cut = 1") + `seam "top" { join = [shell.panel.front, [shell.front.side, shell.front.side]] }

@@ -19,6 +19,7 @@ var MirrorPair = rules.Rule{
 	Name:     "mirror-pair",
 	Family:   "draft",
 	Severity: rules.Error,
+	Under:    []string{"edge-unused"},
 	Doc: rules.Doc{
 		Title: "Pairs are mirrored and whole, and single pieces are single",
 		Why: "A piece that is cut once and joined to its own other half leaves half a garment. Of three mirrored pieces one has no partner. Both " +

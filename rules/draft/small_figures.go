@@ -18,7 +18,7 @@ type small struct {
 }
 
 var (
-	buttonSize      = small{"button", "diameter of a button", "buttons are from %s to %s across", model.LeastButton, model.GreatestButton, "common practice, no source"}
+	buttonSize      = small{"button", "diameter of a button", "buttons are from %s to %s across", 4, 80, "common practice, no source"}
 	buttonThickness = small{"button-thickness", "thickness of a button", "buttons are from %s to %s thick", 0.5, 30, "common practice, no source"}
 	extension       = small{"extension", "length by which an edge runs on past its buttons", "edges run on past their buttons by %s to %s", 3, 150, "common practice, no source"}
 	lap             = small{"lap", "length by which closed edges lap", "closed edges lap by %s to %s", 3, 500, "common practice, no source"}
@@ -43,12 +43,12 @@ func smallLimits() []rules.Limit {
 
 // judge looks at one figure that a block states. Nothing is a figure of its own,
 // and one that is sound says nothing about how sound.
-func (s small) judge(p *rules.Pass, mm float64, what string, place model.Place) {
+func (s small) judge(p *rules.Pass, mm float64, what string, place model.Place, under ...rules.Under) {
 	if !(mm > 0) {
 		return
 	}
 	meant := model.Range{Low: p.Limit("least-" + s.name), High: p.Limit("greatest-" + s.name)}
-	within(p, mm, meant, rules.Say{Key: s.name, Place: place, Message: func() string {
+	within(p, mm, meant, rules.Say{Key: s.name, Place: place, Under: under, Message: func() string {
 		text := fmt.Sprintf("%s is %s; "+s.are+".", what, p.Show(mm), p.Show(meant.Low), p.Show(meant.High))
 		if place.File != p.Garment.Place.File {
 			return text + " Look at the figure and at its unit." // a house has units of its own
@@ -64,9 +64,7 @@ func closureUnits(p *rules.Pass, c *model.Closure, seen map[model.Place]bool) {
 	at := func(attribute string) model.Place { return c.Stated.Or(attribute, c.Place) }
 	buttonSize.judge(p, c.Diameter, "the diameter of the buttons of "+c.Address(), at("diameter"))
 	buttonThickness.judge(p, c.Thickness, "the thickness of the buttons of "+c.Address(), at("thickness"))
-	if !(c.Extension < p.Limit("least-extension") && model.Known(c.Diameter)) { // else button-spacing tells of it
-		extension.judge(p, c.Extension, "the extension of "+c.Address(), at("extension"))
-	}
+	extension.judge(p, c.Extension, "the extension of "+c.Address(), at("extension"))
 	lap.judge(p, c.Lap, "the lap of "+c.Address(), at("lap"))
 	for _, t := range []*model.Tape{c.Tape, c.OtherTape} {
 		if t == nil || seen[t.Place] {
@@ -101,13 +99,8 @@ func clothUnits(p *rules.Pass, l *model.Layer) {
 	clothThickness.judge(p, l.Fabric.Thickness, "the thickness of fabric."+l.Fabric.Name, l.Fabric.Stated.Or("thickness", l.Fabric.Place))
 }
 
-// notchUnits looks at a depth that notches of the garment have. One that is too deep
-// for its allowance is for notch-depth to tell.
+// notchUnits looks at a depth that notches of the garment have.
 func notchUnits(p *rules.Pass, n *model.Notch) {
 	p.NothingHere()
-	allowance := n.On.Allowance.Width
-	if n.Depth > p.Limit("greatest-notch") && model.Known(allowance) && n.Depth > allowance/2 {
-		return
-	}
-	notchDepth.judge(p, n.Depth, "the depth of "+n.Address(), n.Deep)
+	notchDepth.judge(p, n.Depth, "the depth of "+n.Address(), n.Deep, rules.Under{Rule: "notch-depth", Subject: n.Address()})
 }

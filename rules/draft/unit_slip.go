@@ -25,6 +25,7 @@ var UnitSlip = rules.Rule{
 	Name:     "unit-slip",
 	Family:   "draft",
 	Severity: rules.Error,
+	Under:    []string{"notch-depth"},
 	Doc: rules.Doc{
 		Title: "No figure looks as if it were in the wrong unit",
 		Why: "An inch in a file of centimetres, or a lost decimal point, is two and a half or ten times out. Where both sides of a seam are drawn " +
@@ -35,7 +36,7 @@ var UnitSlip = rules.Rule{
 			"level against the body's, where no ease is stated for it; allowances, once where they are stated; buttons, laps, fastener tapes, the " +
 			"thickness of cloths and the depth of notches; a level that lies far above or below all pieces. So is a point so far from all others of its piece that the piece would be several times smaller without it, unless " +
 			"its edges agree with what they are sewn to.",
-		Nothing: "No figure is stated there of which it is known how large it can be, or another rule tells of it.",
+		Nothing: "No figure is stated there of which it is known how large it can be.",
 		Fix:     "Look at the figure and at the unit it was measured in. Write inch(34) or mm(12) where it is not the file's.",
 		Bad:     unitSlipBad, Good: unitSlipGood, Since: "0.1",
 	},
@@ -167,8 +168,8 @@ func levelUnits(p *rules.Pass, l *model.Level, bodyWrong bool) {
 				l.Name, p.Show(l.Y), model.Decimal(away, 1))
 		}}, func(say rules.Say) { p.AtMost(away, "level", say) })
 	}
-	if bodyWrong || !model.Known(l.Body) || slices.Contains(guess.TorsoGirths(), l.Measure) && girths(p).Beyond(l.Body) != 0 {
-		return // not known, or wrong already
+	if bodyWrong || !model.Known(l.Body) {
+		return
 	}
 	for _, layer := range p.Garment.Layers {
 		if girth, err := measuring.Girth(p.Garment, layer, l); err == nil && !statesEase(layer, l) {
@@ -185,6 +186,7 @@ func layerUnits(p *rules.Pass, layer *model.Layer, l *model.Level, girth float64
 	meant := model.Range{Low: l.Body * p.Limit("least-share"), High: l.Body * p.Limit("greatest-share")}
 	within(p, girth, meant, rules.Say{
 		Key: layer.Address(), Account: girthAccount(p.Garment, layer, l, meant),
+		Under: []rules.Under{{Rule: "unit-slip", Subject: p.Garment.Address(), Key: l.Measure}},
 		Message: func() string {
 			return fmt.Sprintf("%s is %s round at the %s level, where the body is %s: it looks as if one of the two were in another unit. %s",
 				layer.Address(), p.Show(girth), l.Name, p.Show(l.Body), read(p, girth, meant))

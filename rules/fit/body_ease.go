@@ -33,16 +33,12 @@ var BodyEase = &rules.Rule{
 		Fix:     "Take in or let out seams at that level, on every layer that has them, or state the ease that is meant.",
 		Bad:     bodyEaseBad, Good: bodyEaseGood, Since: "0.1",
 	},
-	Limits: []rules.Limit{PastEase.Limit},
-	Each:   rules.Layers(bodyEase),
+	Limits: []rules.Limit{{
+		Name: "beyond", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "how far past the stated ease a girth may be",
+	}},
+	Each: rules.Layers(bodyEase),
 }
-
-// PastEase is how far past its ease body-ease finds a girth.
-var PastEase = rules.LimitOf{Rule: "body-ease", Limit: rules.Limit{
-	Name: "beyond", Value: 0.5, Unit: rules.Millimetres,
-	Text:   "how far past the stated ease a girth may be",
-	Source: "common practice, no source",
-}}
 
 func bodyEase(p *rules.Pass, l *model.Layer) {
 	for _, e := range l.Ease {

@@ -22,17 +22,17 @@ type Lack struct {
 // Lacks are the places where an edge may have been left out: of a seam or a share
 // that comes out, with the edge, at the lengths that are meant; of any elastic of
 // its layer; and of a share that names on its side the edge of that name in another
-// layer.
-func Lacks(g *model.Garment, e *model.Edge) []Lack {
+// layer. Lengths come out if they are within fits, in millimetres, of what is meant.
+func Lacks(g *model.Garment, e *model.Edge, fits float64) []Lack {
 	var out []Lack
 	for _, s := range g.Seams {
-		if model.Misses(s.Ease, s.Sides) <= model.FitsWithin {
+		if misses(s.Ease, s.Sides) <= fits {
 			continue
 		}
 		for i, side := range s.Sides {
 			with := s.Sides
 			with[i] = append(slices.Clone(side), model.Stretch{Edge: e})
-			if sideLacks(side, e) && model.Misses(s.Ease, with) <= model.FitsWithin {
+			if sideLacks(side, e) && misses(s.Ease, with) <= fits {
 				out = append(out, everyPlace(s, e, i, len(side))...)
 			}
 		}
@@ -42,11 +42,11 @@ func Lacks(g *model.Garment, e *model.Edge) []Lack {
 		for i, side := range sides {
 			with := sides
 			with[i] = append(slices.Clone(side), model.Stretch{Edge: e})
-			if sideLacks(side, e) && s.Match != model.Eased && model.Misses(model.Range{}, with) < math.Min(model.Misses(model.Range{}, sides), model.FitsWithin) {
+			if sideLacks(side, e) && s.Match != model.Eased && misses(model.Range{}, with) < math.Min(misses(model.Range{}, sides), fits) {
 				out = append(out, everyPlace(s, e, i, len(side))...)
 			}
 			for k, st := range side {
-				if named := st.Edge; model.Whole(st) && named.Name == e.Name && named.Piece.Name == e.Piece.Name && named.Piece.Layer != e.Piece.Layer && model.Has(sides[1-i], named) {
+				if named := st.Edge; whole(st) && named.Name == e.Name && named.Piece.Name == e.Piece.Name && named.Piece.Layer != e.Piece.Layer && model.Has(sides[1-i], named) {
 					out = append(out, Lack{Thing: s.Address(), Edge: e.Address(), For: named.Address(), side: i, at: k})
 				}
 			}

@@ -57,7 +57,7 @@ func timesFor(g *model.Garment, s *model.Seam, e *model.Edge) float64 {
 			for _, st := range side {
 				switch {
 				case st.Edge != e:
-				case j.Thing != model.Thing(s) || !model.Whole(st):
+				case j.Thing != model.Thing(s) || !whole(st):
 					return 0
 				default:
 					n++

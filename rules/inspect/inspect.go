@@ -249,7 +249,6 @@ func (in *Inspector) document(ctx context.Context, r *Report, doc *spec.Document
 	}
 	r.Result = gathering.Result()
 	h.engine.Waivers(&r.Result, first, settings, o.Today, partial || !complete)
-	r.Result.Fold()
 	if o.Lean {
 		r.Models = nil
 	}

@@ -87,28 +87,16 @@ func (k *File) Apply(file string, r *rules.Result, g model.Unit) {
 		there = there && f.Rule.Firm == ""
 		return e, there, there && !e.worse(f)
 	}
-	var left []rules.Finding
-	findings := slices.Clone(r.Findings)
-	for i := 0; i < len(findings); i++ {
-		f := findings[i]
-		e, there, accepted := known(f)
-		findings = append(findings, f.Release(func(o rules.Finding) bool {
-			_, _, too := known(o)
-			return accepted || too
-		})...)
+	r.Accept(func(f *rules.Finding) *model.Waiver {
+		e, there, accepted := known(*f)
 		switch {
 		case accepted:
-			f.Status = rules.Waived
-			f.Waiver = &model.Waiver{Rule: f.Rule.Name, At: f.Subject, Reason: "known, and no worse than it was", Place: k.place(e)}
-			r.Waived = append(r.Waived, f)
-			continue
+			return &model.Waiver{Rule: f.Rule.Name, At: f.Subject, Reason: "known, and no worse than it was", Place: k.place(e)}
 		case there:
 			f.Related = append(slices.Clip(f.Related), rules.Related{Message: e.outgrown(g), Place: k.place(e)})
 		}
-		left = append(left, f)
-	}
-	slices.SortStableFunc(left, func(a, b rules.Finding) int { return a.Place.Compare(b.Place) })
-	r.Findings = left
+		return nil
+	})
 }
 
 // outgrown says what a finding was known as that is worse now.
@@ -132,7 +120,7 @@ func (k *File) place(e Entry) model.Place {
 type Checked struct {
 	File     string // named from the folder of the known file with slashes
 	Complete bool   // all of it was checked
-	Findings []rules.Finding
+	Result   *rules.Result
 }
 
 // Change is what writing a known file anew does to it.
@@ -151,12 +139,14 @@ func (k *File) Update(checked []Checked, add bool, exists func(file string) bool
 	looked := map[string]bool{}
 	for _, c := range checked {
 		looked[c.File] = c.Complete
-		for _, f := range withFollowing(c.Findings) {
+		for _, f := range c.Result.Raw() {
 			if f.Rule.Firm != "" {
-				for _, o := range f.Follow { // what was known of them is kept; new of them is not known for good
-					if old, known := k.entries[key{c.File, o.Rule.Name, o.Subject, o.Key}]; known {
-						out.entries[old.key()] = old
-					}
+				continue
+			}
+			if c.Result.RestsOn(f, func(o *rules.Finding) bool { return o.Rule.Firm != "" }) {
+				// Where the firm finding is put right it may be gone: what was known stays known, new of it is not.
+				if old, there := k.entries[key{c.File, f.Rule.Name, f.Subject, f.Key}]; there {
+					out.entries[old.key()] = old
 				}
 				continue
 			}
@@ -194,18 +184,6 @@ func (k *File) Update(checked []Checked, add bool, exists func(file string) bool
 		change.Gone++
 	}
 	return out, change
-}
-
-// withFollowing are findings and all that follows from them: each is known by
-// itself, so that what comes of a known finding later is told.
-func withFollowing(list []rules.Finding) []rules.Finding {
-	out := slices.Clone(list)
-	for _, f := range list {
-		if f.Rule.Firm == "" {
-			out = append(out, f.Follow...)
-		}
-	}
-	return out
 }
 
 // Entries are in the order in which they are written.

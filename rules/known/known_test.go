@@ -33,7 +33,7 @@ func always(string) bool { return true }
 // accepted is a file that knows what is found now.
 func accepted(t *testing.T, findings ...rules.Finding) *File {
 	t.Helper()
-	k, _ := Empty("known.jsonl").Update([]Checked{{"a", true, findings}}, true, never)
+	k, _ := Empty("known.jsonl").Update([]Checked{{"a", true, rules.ResultOf(findings...)}}, true, never)
 	src, err := k.Bytes()
 	require.NoError(t, err)
 	k, err = Read("known.jsonl", src)
@@ -62,7 +62,7 @@ func TestApply(t *testing.T) {
 		{"that cannot be accepted", finding(closed, "shell.front", "", 1), "a", false, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := rules.Result{Findings: []rules.Finding{c.f}}
+			r := *rules.ResultOf(c.f)
 			k.Apply(c.file, &r, model.Millimetre)
 			require.Equal(t, c.want, len(r.Waived) == 1)
 			require.Equal(t, !c.want, len(r.Findings) == 1)
@@ -91,20 +91,20 @@ func TestUpdate(t *testing.T) {
 		change  Change
 		want    string // rule@address=off of each
 	}{
-		{"nothing has changed", []Checked{{"a", true, []rules.Finding{finding(walk, "seam.side", "", 4), finding(walk, "seam.back", "", 2), bare(depth, "shell.front.hem")}}}, false, always,
+		{"nothing has changed", []Checked{{"a", true, rules.ResultOf(finding(walk, "seam.side", "", 4), finding(walk, "seam.back", "", 2), bare(depth, "shell.front.hem"))}}, false, always,
 			Change{}, "hem-depth@shell.front.hem seam-walk@seam.back=2 seam-walk@seam.side=4"},
-		{"mended and bettered", []Checked{{"a", true, []rules.Finding{finding(walk, "seam.side", "", 3)}}}, false, always,
+		{"mended and bettered", []Checked{{"a", true, rules.ResultOf(finding(walk, "seam.side", "", 3))}}, false, always,
 			Change{Gone: 2, Lowered: 1}, "seam-walk@seam.side=3"},
-		{"new and worse, not asked for", []Checked{{"a", true, []rules.Finding{finding(walk, "seam.side", "", 5), finding(walk, "seam.new", "", 1), finding(walk, "seam.back", "", 2), bare(depth, "shell.front.hem")}}}, false, always,
+		{"new and worse, not asked for", []Checked{{"a", true, rules.ResultOf(finding(walk, "seam.side", "", 5), finding(walk, "seam.new", "", 1), finding(walk, "seam.back", "", 2), bare(depth, "shell.front.hem"))}}, false, always,
 			Change{New: 2}, "hem-depth@shell.front.hem seam-walk@seam.back=2 seam-walk@seam.side=4"},
-		{"new and worse, asked for", []Checked{{"a", true, []rules.Finding{finding(walk, "seam.side", "", 5), finding(walk, "seam.new", "", 1), finding(walk, "seam.back", "", 2), bare(depth, "shell.front.hem")}}}, true, always,
+		{"new and worse, asked for", []Checked{{"a", true, rules.ResultOf(finding(walk, "seam.side", "", 5), finding(walk, "seam.new", "", 1), finding(walk, "seam.back", "", 2), bare(depth, "shell.front.hem"))}}, true, always,
 			Change{Added: 2}, "hem-depth@shell.front.hem seam-walk@seam.back=2 seam-walk@seam.new=1 seam-walk@seam.side=5"},
-		{"not checked in full", []Checked{{"a", false, nil}}, false, always,
+		{"not checked in full", []Checked{{"a", false, rules.ResultOf()}}, false, always,
 			Change{}, "hem-depth@shell.front.hem seam-walk@seam.back=2 seam-walk@seam.side=4"},
-		{"another garment only", []Checked{{"b", true, nil}}, false, always,
+		{"another garment only", []Checked{{"b", true, rules.ResultOf()}}, false, always,
 			Change{}, "hem-depth@shell.front.hem seam-walk@seam.back=2 seam-walk@seam.side=4"},
-		{"the garment's file is gone", []Checked{{"b", true, nil}}, false, never, Change{Gone: 3}, ""},
-		{"what cannot be accepted is never added", []Checked{{"a", true, []rules.Finding{finding(closed, "shell.front", "", 1)}}}, true, always, Change{Gone: 3}, ""},
+		{"the garment's file is gone", []Checked{{"b", true, rules.ResultOf()}}, false, never, Change{Gone: 3}, ""},
+		{"what cannot be accepted is never added", []Checked{{"a", true, rules.ResultOf(finding(closed, "shell.front", "", 1))}}, true, always, Change{Gone: 3}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			after, change := k.Update(c.checked, c.add, c.exists)
@@ -160,7 +160,7 @@ func TestWrittenAndRead(t *testing.T) {
 		list := rapid.SliceOfNDistinct(rapid.Custom(func(t *rapid.T) rules.Finding {
 			return finding(walk, name.Draw(t, "at"), name.Draw(t, "key"), rapid.Float64Range(0, 50).Draw(t, "off"))
 		}), 0, 6, func(f rules.Finding) string { return f.Subject + "\x00" + f.Key }).Draw(t, "findings")
-		k, _ := Empty("k").Update([]Checked{{"f", true, list}}, true, never)
+		k, _ := Empty("k").Update([]Checked{{"f", true, rules.ResultOf(list...)}}, true, never)
 		src, err := k.Bytes()
 		require.NoError(t, err)
 		again, err := Read("k", src)
@@ -170,7 +170,7 @@ func TestWrittenAndRead(t *testing.T) {
 		require.Empty(t, r.Findings)
 
 		other := rapid.Permutation(list).Draw(t, "order")
-		k, _ = Empty("k").Update([]Checked{{"f", true, other}}, true, never)
+		k, _ = Empty("k").Update([]Checked{{"f", true, rules.ResultOf(other...)}}, true, never)
 		same, err := k.Bytes()
 		require.NoError(t, err)
 		require.Equal(t, string(src), string(same))
@@ -178,7 +178,7 @@ func TestWrittenAndRead(t *testing.T) {
 		worse := rapid.SliceOfNDistinct(rapid.Custom(func(t *rapid.T) rules.Finding {
 			return finding(walk, name.Draw(t, "at"), name.Draw(t, "key"), rapid.Float64Range(0, 50).Draw(t, "off"))
 		}), 0, 6, func(f rules.Finding) string { return f.Subject + "\x00" + f.Key }).Draw(t, "later")
-		after, _ := again.Update([]Checked{{"f", true, worse}}, false, always)
+		after, _ := again.Update([]Checked{{"f", true, rules.ResultOf(worse...)}}, false, always)
 		for at, e := range after.entries {
 			old, was := again.entries[at]
 			require.True(t, was, "an entry was added")
@@ -194,12 +194,12 @@ func TestWhatFollowsIsKnownByItself(t *testing.T) {
 		f := bare(depth, "alter.fitting")
 		f.Severity = rules.Note
 		for _, o := range follow {
-			f.TakeIn(o)
+			f.Follow = append(f.Follow, o)
 		}
 		return f
 	}
 	left := func(k *File, f rules.Finding) (found []string, waived int) {
-		r := rules.Result{Findings: []rules.Finding{f}}
+		r := *rules.ResultOf(f)
 		k.Apply("a", &r, model.Millimetre)
 		for _, f := range r.Findings {
 			found = append(found, f.Rule.Name+" "+f.Subject)
@@ -232,7 +232,7 @@ func TestWhatFollowsIsKnownByItself(t *testing.T) {
 			return f
 		}
 		k := accepted(t, grave("seam.side"))
-		r := rules.Result{Findings: []rules.Finding{root(grave("seam.side"))}}
+		r := *rules.ResultOf(root(grave("seam.side")))
 		k.Apply("a", &r, model.Millimetre)
 		require.Len(t, r.Waived, 1)
 		require.Len(t, r.Findings, 1)
@@ -240,7 +240,7 @@ func TestWhatFollowsIsKnownByItself(t *testing.T) {
 		require.Empty(t, r.Findings[0].Related)
 		require.Empty(t, r.Findings[0].Follow)
 
-		r = rules.Result{Findings: []rules.Finding{root(grave("seam.side"), grave("seam.back"))}}
+		r = *rules.ResultOf(root(grave("seam.side"), grave("seam.back")))
 		k.Apply("a", &r, model.Millimetre)
 		require.Len(t, r.Waived, 1)
 		require.Equal(t, rules.Error, r.Findings[0].Severity, "by what is not known")
@@ -248,9 +248,9 @@ func TestWhatFollowsIsKnownByItself(t *testing.T) {
 	})
 	t.Run("what follows for now from what cannot be accepted stays known, and nothing is added", func(t *testing.T) {
 		gap := finding(closed, "shell.front", "", 4)
-		gap.TakeIn(finding(walk, "seam.side", "", 9))
-		gap.TakeIn(finding(walk, "seam.back", "", 9))
-		after, _ := k.Update([]Checked{{"a", true, []rules.Finding{root(), gap}}}, true, always)
+		gap.Follow = append(gap.Follow, finding(walk, "seam.side", "", 9))
+		gap.Follow = append(gap.Follow, finding(walk, "seam.back", "", 9))
+		after, _ := k.Update([]Checked{{"a", true, rules.ResultOf(root(), gap)}}, true, always)
 		require.Equal(t, 2, after.Len())
 		require.InDelta(t, 4, *after.Entries()[1].Off, 1e-9)
 	})

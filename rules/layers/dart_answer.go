@@ -5,13 +5,10 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
-	"slices"
 
 	"understitch/model"
 	"understitch/model/layering"
 	"understitch/rules"
-	"understitch/rules/guess"
-	"understitch/rules/seams"
 )
 
 //go:embed testdata/dart-answer.bad.garment.hcl
@@ -26,6 +23,7 @@ var DartAnswer = &rules.Rule{
 	Name:     "dart-answer",
 	Family:   "layers",
 	Severity: rules.Warning,
+	Under:    []string{"dart-legs", "shared-edge", "inner-within-outer"},
 	Doc: rules.Doc{
 		Title: "A dart that is answered by a dart on the layer under it has that dart in its own place, and as long",
 		Why: "Two darts that shape the body at one place must come to their points at one place. When one was moved or lengthened at a fitting and " +
@@ -37,9 +35,8 @@ var DartAnswer = &rules.Rule{
 			"from its ends, darts closed; darts with two points as the pieces lie on each other. What the pieces differ by between the dart and " +
 			"their sides is allowed for, and so is what is to be doubted in a share that they are laid together by. Points are compared where " +
 			"the mouths agree: a dart that takes out less may be shorter by as much, and one that opens on a lower edge too. How much the darts " +
-			"take out is judged by the widths, and where those tell that a dart is longer it is not told again. What shared-edge or dart-legs " +
-			"find at a dart is left to them.",
-		Nothing: "No dart of the one piece answers one of the other, or another rule tells of what is wrong with them.",
+			"take out is judged by the widths. A finding of shared-edge, dart-legs or inner-within-outer at the dart stands for this one.",
+		Nothing: "No dart of the one piece answers one of the other.",
 		Fix: "Draw the dart on both layers from one place. A lining's dart that ends sooner on purpose, or lies beside the shell's to save bulk, is a " +
 			"thing to waive.",
 		Bad: dartAnswerBad, Good: dartAnswerGood, Since: "0.1",
@@ -62,18 +59,12 @@ func dartAnswer(p *rules.Pass, inside *model.Inside) {
 		p.Cannot(err, rules.Say{})
 	}
 	for _, a := range answers {
-		if lame(a.Outer, p.LeftTo(seams.UnequalLegs)) || lame(a.Inner, p.LeftTo(seams.UnequalLegs)) || toldByEdge(p, a) {
-			continue
-		}
-		if toldAlong(p, inside, a) {
-			a.Lower, a.Points = layering.DartShift{}, nil
-		}
-		switch {
-		case !place(p, a):
+		switch along := tooWideAlong(p, inside, a); {
+		case !place(p, a, along):
 		case untipped(a.Outer) != nil || untipped(a.Inner) != nil:
 			p.Cannot(cmp.Or(untipped(a.Outer), untipped(a.Inner)), answerSay(a, "tip"))
 		default:
-			points(p, a)
+			points(p, a, along)
 		}
 	}
 }
@@ -90,28 +81,9 @@ func untipped(d *model.Dart) error {
 	return fmt.Errorf("%s has no tip", d.Address())
 }
 
-// lame reports whether the legs of a dart differ by more than so much: its place
-// or its tip is wrong, which is left to dart-legs.
-func lame(d *model.Dart, most float64) bool {
-	return slices.ContainsFunc(d.Legs(), func(l model.Legs) bool {
-		a, b := l.Lengths()
-		return math.Abs(a-b) > most
-	})
-}
-
-// toldByEdge reports whether shared-edge finds the edges at fault that a dart
-// lies on: what was moved is then told there.
-func toldByEdge(p *rules.Pass, a layering.DartAnswer) bool {
-	if a.Share == nil || math.Abs(a.Aside.Off()) <= p.Limit("place") {
-		return false
-	}
-	apart, err := guess.ShareApart(p.Garment, a.Share)
-	return err == nil && apart > p.LeftTo(Unlike)
-}
-
-// toldAlong reports whether the widths are at fault, by inner-within-outer, at a
-// height at which one of the darts takes something out.
-func toldAlong(p *rules.Pass, inside *model.Inside, a layering.DartAnswer) bool {
+// tooWideAlong names the findings about the widths at the heights at which one of
+// the darts takes something out.
+func tooWideAlong(p *rules.Pass, inside *model.Inside, a layering.DartAnswer) []rules.Under {
 	top, bottom := math.Inf(1), math.Inf(-1)
 	for _, d := range []*model.Dart{a.Outer, a.Inner} {
 		if d.Piece != a.Outer.Piece && !inside.OneFrame() {
@@ -122,17 +94,23 @@ func toldAlong(p *rules.Pass, inside *model.Inside, a layering.DartAnswer) bool 
 			bottom = max(bottom, l.Tip.Y, l.A.Y, l.B.Y)
 		}
 	}
-	return toldByWidthBetween(p, inside, top, bottom)
+	return tooWideBetween(p, inside, top, bottom)
 }
 
 // place judges where the inner dart lies, the way that it lies off more, and
 // reports whether it lies where it must.
-func place(p *rules.Pass, a layering.DartAnswer) bool {
+func place(p *rules.Pass, a layering.DartAnswer, along []rules.Under) bool {
+	say := answerSay(a, "place")
 	shift := a.Aside
 	if math.Abs(a.Lower.Off()) > math.Abs(a.Aside.Off()) {
 		shift = a.Lower
+		if math.Abs(a.Aside.Off()) <= p.Limit("place") {
+			say.Under = append(say.Under, along...)
+		}
 	}
-	say := answerSay(a, "place")
+	if a.Share != nil {
+		say.Under = append(say.Under, rules.Under{Rule: "shared-edge", Subject: a.Share.Address()})
+	}
 	say.Account = shiftAccount(p, a, shift, where(a, shift == a.Lower))
 	say.Message = func() string {
 		return fmt.Sprintf("%s lies %s %s, which it answers; no more than %s is meant%s. Move the one or the other.",
@@ -197,9 +175,10 @@ func whereTo(p *rules.Pass, a layering.DartAnswer) string {
 }
 
 // points judges where the inner dart comes to its points.
-func points(p *rules.Pass, a layering.DartAnswer) {
+func points(p *rules.Pass, a layering.DartAnswer, along []rules.Under) {
 	for _, point := range a.Points {
 		say := answerSay(a, point.Name)
+		say.Under = append(say.Under, along...)
 		if math.Abs(point.Lean.Off()) > math.Abs(point.Longer.Off()) {
 			say.Message = func() string {
 				return fmt.Sprintf("%s points %s aside of %s, which it answers; no more than %s is meant. Draw both to one point.",
@@ -229,5 +208,6 @@ func answerSay(a layering.DartAnswer, what string) rules.Say {
 	return rules.Say{
 		Key: what + " of " + a.Inner.Address(), Place: a.Inner.Place,
 		Related: []rules.Related{{Message: "the dart it answers, " + a.Outer.Address(), Place: a.Outer.Place}},
+		Under:   []rules.Under{{Rule: "dart-legs", Subject: a.Outer.Address()}, {Rule: "dart-legs", Subject: a.Inner.Address()}},
 	}
 }

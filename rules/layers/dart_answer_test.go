@@ -52,8 +52,6 @@ func TestDartAnswer(t *testing.T) {
 		{"alike", waist, waist, nil, ""},
 		{"within the limit", waist, twoPoint("waist", 9.3, 20, 2, 12, 10), nil, ""},
 		{"to the right", waist, twoPoint("waist", 9.8, 20, 2, 12, 10), map[string]float64{"place": 8}, "warning"},
-		{"lower", waist, twoPoint("waist", 9, 20.5, 2, 12, 10), nil, ""},                          // told by the widths: it lets out 0.8 mm above
-		{"the inner one is shorter above", waist, twoPoint("waist", 9, 20, 2, 11.3, 10), nil, ""}, // told by the widths: it lets out 1.2 mm
 		{"the inner one is shorter below", waist, twoPoint("waist", 9, 20, 2, 12, 8.5), map[string]float64{"lower point": 15}, "note"},
 		{"the inner one is longer", waist, twoPoint("waist", 9, 20, 2, 13.5, 10), map[string]float64{"upper point": 15}, "warning"},
 		{"longer, and both take out nothing, as in the smallest size", twoPoint("waist", 9, 20, 0, 12, 10), twoPoint("waist", 9, 20, 0, 13.5, 10), map[string]float64{"upper point": 15}, "warning"},
@@ -68,7 +66,6 @@ func TestDartAnswer(t *testing.T) {
 		{"on an edge", hem, hem, nil, ""},
 		{"on an edge, nearer to the centre", hem, onHem("hem", 8.2, 2, 12, 0), map[string]float64{"place": 8}, "warning"},
 		{"on an edge, shorter", hem, onHem("hem", 9, 2, 10.5, 0), map[string]float64{"tip": 15}, "note"},
-		{"on an edge, legs that differ", hem, onHem("hem", 9, 2, 12, 0.9), nil, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			found := look(t, DartAnswer, darted(c.outer, c.inner)).Findings

@@ -35,15 +35,15 @@ var Girth = &rules.Rule{
 			"so by an inside with a clearance below nothing, such as [-3, -1].",
 		Bad: girthBad, Good: girthGood, Since: "0.1",
 	},
-	Limits: []rules.Limit{larger.Limit},
-	Each:   rules.Levels(girth),
+	Limits: []rules.Limit{{
+		Name: "larger", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "how much more an inner layer may measure round than the layer over it",
+	}},
+	Each: rules.Levels(girth),
 }
 
-// larger is how much more round layer-girth lets an inner layer measure.
-var larger = rules.LimitOf{Rule: "layer-girth", Limit: rules.Limit{
-	Name: "larger", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-	Text: "how much more an inner layer may measure round than the layer over it",
-}}
+// girthKey tells the figures of a level apart.
+func girthKey(outer, inner *model.Layer) string { return inner.Name + " in " + outer.Name }
 
 func girth(p *rules.Pass, level *model.Level) {
 	p.NothingHere() // unless two layers are found that close round at this level
@@ -90,7 +90,7 @@ func ownPieces(g *model.Garment, inner *model.Layer, level *model.Level) bool {
 
 func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, outerGirth, innerGirth float64) {
 	say := rules.Say{
-		Key: inner.Name + " in " + outer.Name, Place: inner.Place,
+		Key: girthKey(outer, inner), Place: inner.Place,
 		Related: []rules.Related{
 			{Message: "the layer over it, " + outer.Address(), Place: outer.Place},
 			{Message: "the level " + level.Name, Place: level.Place},

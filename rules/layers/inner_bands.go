@@ -8,7 +8,6 @@ import (
 	"understitch/model"
 	"understitch/model/layering"
 	"understitch/rules"
-	"understitch/rules/seams"
 )
 
 // band is a stretch of height that an inside is judged over: from a level to the
@@ -107,12 +106,12 @@ func (n *laying) bands() []band {
 }
 
 // lame reports, as a look that is not possible, a dart in the band whose legs
-// differ: what such a dart takes out is not known, and dart-legs tells of it.
+// differ: what such a dart takes out is not known.
 func (n *laying) lame(b band) bool {
 	for i, pieces := range []model.Group{n.inside.Outer, n.inside.Inner} {
 		for _, p := range pieces {
 			for _, d := range p.Darts {
-				if d.On == nil || !lame(d, n.InForce(seams.UnequalLegs)) {
+				if d.On == nil || !lame(d, n.Limit("legs")) {
 					continue
 				}
 				reaches := slices.ContainsFunc(d.Legs(), func(l model.Legs) bool {
@@ -197,12 +196,12 @@ func (n *laying) shareDoubt() (doubt func(y float64) float64, err error) {
 	}
 	if inside.Align != nil {
 		for _, s := range slices.Concat(inside.Align.Outer, inside.Align.Inner) {
-			if lameDart(s.Edge, n.InForce(seams.UnequalLegs)) {
+			if lameDart(s.Edge, n.Limit("legs")) {
 				return nil, fmt.Errorf("a dart on %s, by which they are laid together, has legs that differ", s.Edge.Address())
 			}
 		}
 	}
-	if off > n.InForce(Unlike) {
+	if off > n.Limit("aligned") {
 		return nil, fmt.Errorf("%s, by which they are laid together, differs by %s on the two layers", inside.Align.Address(), n.Show(off))
 	}
 	return doubt, nil
@@ -275,4 +274,18 @@ func (n *laying) dartsIn(b band) (float64, error) {
 		}
 	}
 	return layering.DartsBetween(n.inside, top, bottom, lower)
+}
+
+// lame reports whether the legs of a dart differ by more than so much, in
+// millimetres: what it takes out is then not known.
+func lame(d *model.Dart, most float64) bool {
+	return slices.ContainsFunc(d.Legs(), func(l model.Legs) bool {
+		a, b := l.Lengths()
+		return math.Abs(a-b) > most
+	})
+}
+
+// lameDart reports whether the legs of a dart on an edge differ by more than so much.
+func lameDart(e *model.Edge, most float64) bool {
+	return slices.ContainsFunc(e.Piece.Darts, func(d *model.Dart) bool { return d.On == e && lame(d, most) })
 }

@@ -47,21 +47,24 @@ var InnerWithinOuter = &rules.Rule{
 			"figure is meant, state it in the inside's clearance.",
 		Bad: innerWithinOuterBad, Good: innerWithinOuterGood, Since: "0.1",
 	},
-	Limits: []rules.Limit{PastClearance.Limit, {
+	Limits: []rules.Limit{{
+		Name: "beyond", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "how far past the stated clearance a piece may be",
+	}, {
 		Name: "flat", Value: 2, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "of several pieces laid together, how far the two lines of a seam may part and still be taken to lie flat",
 	}, {
 		Name: "doubt", Value: 15, Unit: rules.Millimetres, Source: "common practice, no source",
 		Text: "the outlines of several pieces are not judged where laying them together leaves more than this in doubt",
+	}, {
+		Name: "legs", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "what a dart takes out is not known where its legs differ by more than this",
+	}, {
+		Name: "aligned", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "pieces are not laid together by a share whose two lines differ by more than this",
 	}},
 	Each: rules.Insides(innerWithinOuter),
 }
-
-// PastClearance is how far past its clearance inner-within-outer finds a piece.
-var PastClearance = rules.LimitOf{Rule: "inner-within-outer", Limit: rules.Limit{
-	Name: "beyond", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
-	Text: "how far past the stated clearance a piece may be",
-}}
 
 // laying is one inside while it is judged.
 type laying struct {

@@ -21,9 +21,7 @@ func (s *sharing) copies() {
 		s.Good(say)
 		return
 	}
-	if s.toldOfPieces() {
-		return
-	}
+	say.Under = s.sameCopies()
 	say.Message = func() string {
 		return fmt.Sprintf("%s has the edges of %s %s as often as %s, when all that is cut is counted. "+
 			"Look at cut, mirrored and fold of the pieces.", layerOf(s.inner), s.share.Address(),
@@ -42,23 +40,24 @@ func timesAlong(w *sewing.Walk) float64 {
 	return sum / w.Length
 }
 
-// toldOfPieces reports whether a share before this one has told of two pieces that
-// are not cut as often, which both are shares of.
-func (s *sharing) toldOfPieces() bool {
+// sameCopies names the findings of earlier shares about the same two pieces, which
+// are not cut as often.
+func (s *sharing) sameCopies() []rules.Under {
+	var out []rules.Under
 	a, b, found := cutApart(s.outer, s.inner)
 	for _, other := range s.Garment.Shares {
 		if other == s.share {
 			break
 		}
 		outer, inner, _, err := sewing.ShareWalks(s.Garment, other)
-		if err != nil || other.Match == model.Eased || math.Abs(outer.Length-inner.Length) > s.Limit("length") {
+		if err != nil {
 			continue
 		}
 		if p, q, also := cutApart(outer, inner); found && also && p == a && q == b {
-			return true
+			out = append(out, rules.Under{Rule: "shared-edge", Subject: other.Address(), Key: "copies"})
 		}
 	}
-	return false
+	return out
 }
 
 // cutApart are the first two pieces that lie on each other and are not there as

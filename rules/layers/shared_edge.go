@@ -22,6 +22,7 @@ var SharedEdge = &rules.Rule{
 	Name:     "shared-edge",
 	Family:   "layers",
 	Severity: rules.Error,
+	Under:    []string{"dart-legs", "notch-on-line"},
 	Doc: rules.Doc{
 		Title: "Edges that layers share are identical: in length, shape, corners, notches and where pieces meet",
 		Why: "Layers that are turned, bagged out or bound together along an edge are sewn notch on notch. An edge altered on one layer only " +
@@ -41,18 +42,13 @@ var SharedEdge = &rules.Rule{
 	Limits: []rules.Limit{
 		{Name: "length", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 			Text: "how far shared edges may differ in length, and their notches and meeting pieces in place"},
-		Unlike.Limit,
+		{Name: "shape", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "how far shared edges may stand off each other when laid together"},
 		{Name: "corner", Value: 2, Unit: rules.Degrees, Source: "common practice, no source",
 			Text: "how far the corners at the ends of shared edges, and where pieces meet along them, may differ"},
 	},
 	Each: rules.Shares(sharedEdge),
 }
-
-// Unlike is how far apart shared-edge finds the shapes of shared edges.
-var Unlike = rules.LimitOf{Rule: "shared-edge", Limit: rules.Limit{
-	Name: "shape", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
-	Text: "how far shared edges may stand off each other when laid together",
-}}
 
 // meetNear is how close two layers' meeting pieces must lie to be laid on each
 // other, in millimetres: well over any limit, and well under the width of a

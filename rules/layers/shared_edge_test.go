@@ -164,9 +164,6 @@ seam`},
 		{"a double on a single", []string{liningHead, liningHead + "    notch \"second\" {\n      on   = top\n      at   = 15\n      kind = \"double\"\n    }\n",
 			strapAt8, strapAt8[:len(strapAt8)-4] + "    notch \"second\" {\n      on = top\n      at = 15\n    }\n  }\n"},
 			map[string]float64{"kind shell.front.notch.second": 0}},
-		{"a notch off its edge is not missing", []string{liningFront, front(
-			"line = [[0, 0], [20, 0]]", "line = [[20, 0], [20, 12]]", "line = [[20, 12], [0, 12]]", "line = [[0, 12], [0, 0]]",
-			"    notch \"strap\" {\n      on = top\n      at = 28\n    }\n")}, nil},
 		{"eased in, notches with some of the ease before them", []string{liningFront, front(
 			"line = [[-2, 0], [20, 0]]", "line = [[20, 0], [20, 12]]", "line = [[20, 12], [-2, 12]]", "line = [[-2, 12], [-2, 0]]",
 			"    notch \"strap\" {\n      on = top\n      at = 8.4\n    }\n"),

@@ -77,8 +77,6 @@ func TestSharedNotchToMove(t *testing.T) {
 	require.Len(t, found, 1)
 	require.Contains(t, found[0].Message, "To follow lining, put shell.front.notch.strap at 8 cm along shell.front.top.")
 	require.Equal(t, "8", found[0].Mend.Edits[0].Text)
-
-	require.Empty(t, look(t, SharedEdge, change(t, yoke, liningFront, change(t, liningFront, "at = 8", "point = [9, 0.3]"))).Findings)
 }
 
 // A share that names the wrong edges, or the right ones in a wrong order, is one

@@ -7,7 +7,6 @@ import (
 	"understitch/model"
 	"understitch/model/sewing"
 	"understitch/rules"
-	"understitch/rules/notches"
 )
 
 // notches judges number, kind and place of the notches on both sides.
@@ -39,9 +38,6 @@ func (s *sharing) kinds(pair sewing.NotchPair) {
 
 // notch judges how far two paired notches are off each other.
 func (s *sharing) notch(pair sewing.NotchPair, pairs []sewing.NotchPair) {
-	if sewing.OffLine(pair.A.Notch, s.LeftTo(notches.OffLine)) || sewing.OffLine(pair.B.Notch, s.LeftTo(notches.OffLine)) {
-		return // notch-on-line tells where it belongs
-	}
 	off := math.Abs(s.notchOff(pair))
 	moved, kept, side := pair.B, pair.A, s.inner
 	if sewing.Crowded(kept.Notch) && !sewing.Crowded(moved.Notch) { // the outer's lies where no notch belongs
@@ -53,6 +49,7 @@ func (s *sharing) notch(pair sewing.NotchPair, pairs []sewing.NotchPair) {
 		Related: []rules.Related{{Message: fmt.Sprintf("%s lies %s along %s", kept.Notch.Address(), s.Show(kept.At), s.share.Address()), Place: kept.Notch.Given}},
 		Mend:    s.moved(moved.Notch, edge, at),
 		Account: s.placeAccount(pair.A.Notch.Address(), pair.A.At, pair.B.Notch.Address(), pair.B.At),
+		Under:   []rules.Under{{Rule: "notch-on-line", Subject: pair.A.Notch.Address()}, {Rule: "notch-on-line", Subject: pair.B.Notch.Address()}},
 	}
 	say.Message = func() string {
 		return fmt.Sprintf("%s lies %s along %s, and %s, which it is laid on, %s: %s off; no more than %s is allowed. "+
@@ -105,15 +102,15 @@ func (s *sharing) moved(n *model.Notch, edge *model.Edge, at float64) *rules.Men
 }
 
 // missing says which notches of one side the other lacks. Where a notch of the
-// other lies off its edge it may well be that one, which the rule about notches
-// off their lines tells.
+// other lies off its edge it may well be that one, which notch-on-line reports.
 func (s *sharing) missing(lone []sewing.WalkNotch, ofInner bool, pairs []sewing.NotchPair) {
 	lacking := s.inner
 	if ofInner {
 		lacking = s.outer
 	}
-	if len(lacking.Lost) > 0 {
-		return
+	var under []rules.Under
+	for _, n := range lacking.Lost {
+		under = append(under, rules.Under{Rule: "notch-on-line", Subject: n.Address()})
 	}
 	whole := s.outer.Length
 	if ofInner {
@@ -125,7 +122,7 @@ func (s *sharing) missing(lone []sewing.WalkNotch, ofInner bool, pairs []sewing.
 		}
 		edge, at := lacking.Place(s.counterpart(n.At, ofInner, pairs))
 		s.Fault(rules.Say{
-			Key: "missing " + n.Notch.Address(), Place: edge.Place,
+			Key: "missing " + n.Notch.Address(), Place: edge.Place, Under: under,
 			Related: []rules.Related{{Message: n.Notch.Address() + " stands here", Place: n.Notch.Place}},
 			Message: func() string {
 				return fmt.Sprintf("%s has no notch to lay on %s, %s along %s. Put a %s one at %s along %s, or take that one out.",

@@ -10,8 +10,6 @@ import (
 	"understitch/model/layering"
 	"understitch/model/sewing"
 	"understitch/rules"
-	"understitch/rules/guess"
-	"understitch/rules/seams"
 )
 
 // drawn judges what only a drawing shows: the shape of each part between
@@ -44,10 +42,8 @@ func (s *sharing) shape(part sewing.SharedPart) bool {
 	if math.Abs(a-b) > s.Limit("length") && s.explained(part) {
 		return false
 	}
-	if s.lame(s.outer, part.FirstA, part.LastA) || s.lame(s.inner, part.FirstB, part.LastB) {
-		return false
-	}
-	say := rules.Say{Key: "shape " + outer.Address(), Place: s.innerPlace(inner)}
+	say := rules.Say{Key: "shape " + outer.Address(), Place: s.innerPlace(inner),
+		Under: slices.Concat(underLegs(s.outer, part.FirstA, part.LastA), underLegs(s.inner, part.FirstB, part.LastB))}
 	bound, err := part.Apart()
 	if err != nil {
 		s.Cannot(err, say)
@@ -66,20 +62,19 @@ func (s *sharing) explained(part sewing.SharedPart) bool {
 	return s.lengthFault || part.Before != nil && s.joinFault[*part.Before] || part.Behind != nil && s.joinFault[*part.Behind]
 }
 
-// lame reports whether a dart along a part of a side has legs that differ: its
-// place or its tip is wrong, and the closed edge has no shape to speak of.
-func (s *sharing) lame(w *sewing.Walk, first, last int) bool {
+// underLegs names the findings that a dart along a part of a side has legs which
+// differ: its place or its tip is wrong, and the closed edge has no shape to
+// speak of.
+func underLegs(w *sewing.Walk, first, last int) []rules.Under {
+	var out []rules.Under
 	for _, r := range w.Runs[first : last+1] {
-		if lameDart(r.Edge, s.LeftTo(seams.UnequalLegs)) {
-			return true
+		for _, d := range r.Edge.Piece.Darts {
+			if d.On == r.Edge {
+				out = append(out, rules.Under{Rule: "dart-legs", Subject: d.Address()})
+			}
 		}
 	}
-	return false
-}
-
-// lameDart reports whether the legs of a dart on an edge differ by more than so much.
-func lameDart(e *model.Edge, most float64) bool {
-	return slices.ContainsFunc(e.Piece.Darts, func(d *model.Dart) bool { return d.On == e && lame(d, most) })
+	return out
 }
 
 // parts says where the lines of a part differ: the place at which they stand
@@ -133,10 +128,7 @@ func (s *sharing) end(atEnd bool) {
 	if atEnd {
 		a, b = s.outer.Runs[len(s.outer.Runs)-1].Edge, s.inner.Runs[len(s.inner.Runs)-1].Edge
 	}
-	if s.toldByShare(cornerA) {
-		return
-	}
-	say := rules.Say{Key: fmt.Sprintf("corner %s %s", a.Address(), cornerA.Name), Place: s.innerPlace(b)}
+	say := rules.Say{Key: cornerKey(a, cornerA), Place: s.innerPlace(b), Under: s.underShares(a, cornerA)}
 	say.Related = []rules.Related{
 		{Message: cornerA.Address() + " is drawn here", Place: cornerA.Place},
 		{Message: cornerB.Address() + " is drawn here", Place: cornerB.Place},
@@ -146,10 +138,11 @@ func (s *sharing) end(atEnd bool) {
 		fmt.Sprintf("%s meets %s", a.Address(), cornerA.Name), fmt.Sprintf("%s meets %s", b.Address(), cornerB.Name))
 }
 
-// toldByShare reports whether the corner with an edge that the layers share as
-// well is told with that share: the first of the two tells it, and where the
-// edge itself differs there is no more to say.
-func (s *sharing) toldByShare(beside *model.Edge) bool {
+// underShares names the findings of other shares about the same corner: the
+// layers share the edge beside it as well. Of two shares the first reports the
+// corner; a fault of that edge's own length or shape explains it.
+func (s *sharing) underShares(edge, beside *model.Edge) []rules.Under {
+	var out []rules.Under
 	earlier := true
 	for _, other := range s.Garment.Shares {
 		if other == s.share {
@@ -159,11 +152,18 @@ func (s *sharing) toldByShare(beside *model.Edge) bool {
 		if other.Match != model.Identical || !slices.ContainsFunc(other.Outer, func(st model.Stretch) bool { return st.Edge == beside }) {
 			continue
 		}
-		if apart, err := guess.ShareApart(s.Garment, other); earlier || err == nil && apart > s.Limit("shape") {
-			return true
+		out = append(out,
+			rules.Under{Rule: "shared-edge", Subject: other.Address(), Key: "length"},
+			rules.Under{Rule: "shared-edge", Subject: other.Address(), Key: "shape " + beside.Address()})
+		if earlier {
+			out = append(out, rules.Under{Rule: "shared-edge", Subject: other.Address(), Key: cornerKey(beside, edge)})
 		}
 	}
-	return false
+	return out
+}
+
+func cornerKey(e, beside *model.Edge) string {
+	return fmt.Sprintf("corner %s %s", e.Address(), beside.Name)
 }
 
 // crossing judges the angle that two meeting pieces make together.

@@ -22,14 +22,15 @@ var Stretch = &rules.Rule{
 	Name:     "layer-stretch",
 	Family:   "layers",
 	Severity: rules.Error,
+	Under:    []string{"body-ease", "layer-girth", "inner-within-outer"},
 	Doc: rules.Doc{
 		Title: "A layer that is smaller than the body stretches far enough to go round it",
 		Why: "Layers that are worn stretched stretch together, and the one that gives least stops all the others: a velvet that gives by half does " +
 			"not help over a lining that gives by a tenth. The garment does not go on, or bursts a seam.",
 		How: "This is asked at each level where the wearer's measure is known and the layer closes round with less than that. To its girth, darts " +
 			"closed, add as many hundredths of it as its cloth stretches across, in percent. That must reach the measure. A boned layer is meant " +
-			"to press the body in and is not judged. A layer that lacks at several levels is reported once, by the worst. Where the layer's ease, " +
-			"or its width against another layer's, is found at fault already, nothing is said.",
+			"to press the body in and is not judged. A layer that lacks at several levels is reported once, by the worst. A finding about the layer's ease " +
+			"there, or about its width against another layer's, stands for this one.",
 		Nothing: "The layer names no cloth, is boned, or is nowhere smaller than the body.",
 		Fix: "Take a cloth that stretches further, let the layer out at that level, or lay the pieces so that the cloth's greater stretch goes " +
 			"round.",
@@ -50,7 +51,7 @@ func stretch(p *rules.Pass, l *model.Layer) {
 			p.Cannot(err, rules.Say{Key: level.Name, Place: l.Place})
 			continue
 		}
-		if err != nil || !(round < level.Body) || toldByEase(p, l, level) || toldByLayers(p, l, level) {
+		if err != nil || !(round < level.Body) {
 			continue
 		}
 		say := rules.Say{Key: level.Name, Place: l.Place}
@@ -67,22 +68,25 @@ func stretch(p *rules.Pass, l *model.Layer) {
 	}
 	if len(short) > 0 { // it is one cloth: the level at which it lacks most tells
 		slices.SortStableFunc(short, func(a, b reaching) int { return cmp.Compare(b.lacks(), a.lacks()) })
-		judgeStretch(p, l, short[0], short[1:])
+		for i, r := range short {
+			judgeStretch(p, l, r, short[:i], short[i+1:])
+		}
 	}
 }
 
-// toldByLayers reports whether a layer's girth at a level is found at fault
-// against that of another layer already.
-func toldByLayers(p *rules.Pass, l *model.Layer, level *model.Level) bool {
-	return slices.ContainsFunc(p.Garment.Layers, func(other *model.Layer) bool {
+// wrongGirth names the findings by which a layer's girth at a level is at fault
+// already, against the body or against another layer.
+func wrongGirth(p *rules.Pass, l *model.Layer, level *model.Level) []rules.Under {
+	out := []rules.Under{{Rule: "body-ease", Subject: l.Address(), Key: level.Name}}
+	for _, other := range p.Garment.Layers {
 		switch {
 		case other.Order < l.Order:
-			return toldByWidth(p, other, l, level)
+			out = append(out, tooWide(p, other, l, level)...)
 		case other.Order > l.Order:
-			return toldByWidth(p, l, other, level)
+			out = append(out, tooWide(p, l, other, level)...)
 		}
-		return false
-	})
+	}
+	return out
 }
 
 // reaching is how far a layer stretches at a level.
@@ -93,14 +97,17 @@ type reaching struct {
 
 func (r reaching) lacks() float64 { return r.level.Body - r.reach }
 
-func judgeStretch(p *rules.Pass, l *model.Layer, worst reaching, others []reaching) {
-	level, round, reach := worst.level, worst.round, worst.reach
+func judgeStretch(p *rules.Pass, l *model.Layer, r reaching, worse, others []reaching) {
+	level, round, reach := r.level, r.round, r.reach
 	say := rules.Say{
-		Key: "reach", Place: l.Place, Account: reachAccount(p, l, level, reach),
+		Key: level.Name, Place: l.Place, Under: wrongGirth(p, l, level), Account: reachAccount(p, l, level, reach),
 		Related: []rules.Related{
 			{Message: "the level " + level.Name, Place: level.Place},
 			{Message: "the cloth, fabric." + l.Fabric.Name, Place: l.Fabric.Place},
 		},
+	}
+	for _, w := range worse { // it is one cloth
+		say.Under = append(say.Under, rules.Under{Rule: "layer-stretch", Subject: l.Address(), Key: w.level.Name})
 	}
 	for _, o := range others {
 		say.Related = append(say.Related, rules.Related{Message: fmt.Sprintf("it lacks %s at the %s level", p.Show(o.lacks()), o.level.Name), Place: o.level.Place})

@@ -23,6 +23,7 @@ var Suppression = &rules.Rule{
 	Name:     "suppression",
 	Family:   "layers",
 	Severity: rules.Warning,
+	Under:    []string{"layer-girth", "inner-within-outer", "body-ease"},
 	Doc: rules.Doc{
 		Title: "What one layer takes out by a dart the other takes out in a seam: from level to level both fall and rise alike",
 		Why: "Layers seldom carry their shaping in the same places. When a dart is pinned deeper at a fitting, or a seam taken in, the other layer " +
@@ -33,14 +34,17 @@ var Suppression = &rules.Rule{
 			"layers share an edge is left out: there they have one girth, and part below it as they may. What the clearances of the insides, or the " +
 			"eases of both layers, state differently at the two levels is allowed. Where darts of pieces that lie in each other account for it, " +
 			"they are named. A level at which the room leaps and falls back again is " +
-			"reported once. Where another rule finds one of the levels at fault already, nothing is said there.",
-		Nothing: "No layer over it closes round the body with it at two levels, or another rule finds one of them at fault.",
+			"reported once. Where layer-girth, inner-within-outer or body-ease report one of the two levels, that finding stands for this one.",
+		Nothing: "No layer over it closes round the body with it at two levels.",
 		Fix: "Look for the dart or seam that was altered on one layer only, and alter the other layer by as much. Where a layer is meant to fall " +
 			"otherwise, as a flared skirt over a narrow lining, state the clearances at both levels.",
 		Bad: suppressionBad, Good: suppressionGood, Since: "0.1",
 	},
 	Limits: append(rules.NoteSteps(10, 20, rules.Millimetres, "how much more one layer may take out from a level to the next than the other",
-		"common practice, no source"), sharedNear),
+		"common practice, no source"), sharedNear, rules.Limit{
+		Name: "darts", Value: 0.5, Unit: rules.Millimetres, Source: "common practice, no source",
+		Text: "darts of two layers that take out alike within this are not named as the cause",
+	}),
 	Each: rules.Layers(suppression),
 }
 
@@ -104,11 +108,6 @@ func notCompared(p *rules.Pass, outer, inner *model.Layer, rooms []measuring.Roo
 // between that is wrong, and that has been said.
 func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower measuring.RoomAt, before float64) float64 {
 	g := p.Garment
-	for _, l := range []*model.Level{upper.Level, lower.Level} {
-		if toldByWidth(p, outer, inner, l) || toldByEase(p, outer, l) || toldByEase(p, inner, l) {
-			return 0
-		}
-	}
 	say := rules.Say{
 		Key: upper.Level.Name + " to " + lower.Level.Name, Place: inner.Place,
 		Related: []rules.Related{
@@ -116,6 +115,12 @@ func judgeSuppression(p *rules.Pass, outer, inner *model.Layer, upper, lower mea
 			{Message: "the level " + upper.Level.Name, Place: upper.Level.Place},
 			{Message: "the level " + lower.Level.Name, Place: lower.Level.Place},
 		},
+	}
+	for _, l := range []*model.Level{upper.Level, lower.Level} {
+		say.Under = append(say.Under, tooWide(p, outer, inner, l)...)
+		for _, layer := range []*model.Layer{outer, inner} {
+			say.Under = append(say.Under, rules.Under{Rule: "body-ease", Subject: layer.Address(), Key: l.Name})
+		}
 	}
 	meant := measuring.RoomChange(g, outer, inner, upper.Level, lower.Level)
 	if meant.Any() {
@@ -168,7 +173,7 @@ func unlikeAt(p *rules.Pass, outer, inner *model.Layer, l *model.Level) (more fl
 		for _, t := range takes {
 			more += t.Round()
 		}
-		out = append(out, unlikeDarts(n, takes, p.InForce(PastClearance)))
+		out = append(out, unlikeDarts(n, takes, p.Limit("darts")))
 	}
 	return more, out
 }

@@ -21,6 +21,7 @@ var TurnOfCloth = &rules.Rule{
 	Name:     "turn-of-cloth",
 	Family:   "layers",
 	Severity: rules.Note,
+	Under:    []string{"layer-girth", "inner-within-outer"},
 	Doc: rules.Doc{
 		Title: "An outer layer has room to go round the one inside it",
 		Why: "A layer that lies outside another goes the longer way round the body, by the thickness between them. Thick cloth cut to one girth in " +
@@ -28,9 +29,8 @@ var TurnOfCloth = &rules.Rule{
 		How: "Add the thickness of both cloths and take half: by so much the one layer lies outside the other, from the middle of the cloth to the " +
 			"middle. Round the body that takes 6.3 times as much (twice 3.14). By so much the outer girth must be larger, at each level that both " +
 			"layers close round. This is asked of cloths that give little, whose thickness and stretch are both stated. Where an inside lets the " +
-			"inner layer be larger, where the layers share an edge along the level, and where another rule finds the girths at fault, nothing is " +
-			"said.",
-		Nothing: "No two layers of stiff cloth, whose thickness is stated, close round the body at the level; or they share an edge along it; or the inner one is meant to be larger, or found to be.",
+			"inner layer be larger, and where the layers share an edge along the level, nothing is said. A finding about the widths there stands for this one.",
+		Nothing: "No two layers of stiff cloth, whose thickness is stated, close round the body at the level; or they share an edge along it; or the inner one is meant to be larger.",
 		Fix:     "Let the seams of the outer layer out, or take those of the inner layer in, by the amount that is wanting.",
 		Bad:     turnOfClothBad, Good: turnOfClothGood, Since: "0.1",
 	},
@@ -61,7 +61,7 @@ func turnOfCloth(p *rules.Pass, level *model.Level) {
 		switch {
 		case outer == nil || !goesRound(p, outer, inner, level):
 		case unknown != nil:
-			p.Cannot(unknown, rules.Say{Key: inner.Name + " in " + outer.Name, Place: inner.Place})
+			p.Cannot(unknown, rules.Say{Key: girthKey(outer, inner), Place: inner.Place})
 		default:
 			judgeTurn(p, level, outer, inner, outerGirth, round)
 		}
@@ -79,7 +79,7 @@ func goesRound(p *rules.Pass, outer, inner *model.Layer, level *model.Level) boo
 		}
 	}
 	g := p.Garment
-	return meantLarger(g, outer, inner, level) == 0 && !toldByWidth(p, outer, inner, level) &&
+	return meantLarger(g, outer, inner, level) == 0 &&
 		!measuring.SharedAlong(g, outer, inner, level, p.Limit(sharedNear.Name))
 }
 
@@ -93,7 +93,7 @@ func judgeTurn(p *rules.Pass, level *model.Level, outer, inner *model.Layer, out
 	room, needed := outerGirth-innerGirth, turn(apart)
 	p.Within(room, model.AnyFrom(needed), "short", rules.Say{
 		Account: turnAccount(p, outer, inner, level, room, needed),
-		Key:     inner.Name + " in " + outer.Name, Place: inner.Place,
+		Key:     girthKey(outer, inner), Place: inner.Place, Under: tooWide(p, outer, inner, level),
 		Related: []rules.Related{
 			{Message: "the layer over it, " + outer.Address(), Place: outer.Place},
 			{Message: "the level " + level.Name, Place: level.Place},

@@ -23,6 +23,7 @@ var Match = rules.Rule{
 	Name:     "notch-match",
 	Family:   "notches",
 	Severity: rules.Error,
+	Under:    []string{"notch-on-line"},
 	Doc: rules.Doc{
 		Title: "Each notch of a seam meets its partner on the other side, of the same kind",
 		Why: "The machinist lays notch on notch and eases in what lies between. A notch in the wrong place twists the seam, or puts the ease where " +
@@ -44,9 +45,6 @@ var Match = rules.Rule{
 
 var matchSteps = rules.Steps(1.5, 3, rules.Millimetres, "how far a notch may lie from where its partner is", "common practice (1 to 2 mm), no source")
 
-// misses is the distance past which notch-match forbids to cut.
-var misses = rules.LimitOf{Rule: "notch-match", Limit: matchSteps[1]}
-
 // side is one side of a join, for what is said about its notches.
 type side struct {
 	walk   *sewing.Walk
@@ -66,24 +64,20 @@ func match(p *rules.Pass, j *model.Join) {
 		if pair.A.Notch == pair.B.Notch {
 			continue // the halves of a mirrored pair
 		}
-		if sewing.OffLine(pair.A.Notch, p.LeftTo(OffLine)) || sewing.OffLine(pair.B.Notch, p.LeftTo(OffLine)) {
-			kind(p, pair)
-			continue // notch-on-line tells where it belongs
-		}
 		place(p, sides, pair)
 		kind(p, pair)
 	}
-	onlyA, onlyB = withoutLost(onlyA, b.Lost), withoutLost(onlyB, a.Lost)
+	lostB, lostA := partnersLost(onlyA, b.Lost), partnersLost(onlyB, a.Lost)
 	if pair, ok := strayed(p, sides, onlyA, onlyB); ok {
 		place(p, sides, pair)
 		kind(p, pair)
 		return
 	}
 	for _, n := range onlyA {
-		alone(p, sides[0], sides[1], n)
+		alone(p, sides[0], sides[1], n, lostB[n.Notch])
 	}
 	for _, n := range onlyB {
-		alone(p, sides[1], sides[0], n)
+		alone(p, sides[1], sides[0], n, lostA[n.Notch])
 	}
 }
 
@@ -120,6 +114,7 @@ func place(p *rules.Pass, sides [2]side, pair sewing.NotchPair) {
 	p.Steps(off, rules.Say{
 		Key:     at.Notch.Address(),
 		Place:   at.Notch.Given,
+		Under:   []rules.Under{{Rule: "notch-on-line", Subject: at.Notch.Address()}, {Rule: "notch-on-line", Subject: partner.Notch.Address()}},
 		Account: placeAccount(p, own, other, at, partner.Notch.Address(), partner.At),
 		Message: func() string {
 			text := fmt.Sprintf("%s does not meet %s: it lies %s along the seam from %s, and its partner %s from %s",
@@ -170,9 +165,13 @@ func kind(p *rules.Pass, pair sewing.NotchPair) {
 }
 
 // alone judges a notch that has no partner: it may meet a join of two pieces.
-func alone(p *rules.Pass, own, other side, n sewing.WalkNotch) {
+func alone(p *rules.Pass, own, other side, n sewing.WalkNotch, lost *model.Notch) {
 	if n.At < p.Limit("end") || n.At > own.walk.Length-p.Limit("end") {
 		return
+	}
+	var under []rules.Under
+	if lost != nil {
+		under = []rules.Under{{Rule: "notch-on-line", Subject: lost.Address()}}
 	}
 	if join, off, ok := nearestJoin(own, other, n); ok && math.Abs(off) <= p.Limit("join") {
 		edge, along := own.walk.Place(n.At - off)
@@ -180,6 +179,7 @@ func alone(p *rules.Pass, own, other side, n sewing.WalkNotch) {
 		p.Steps(off, rules.Say{
 			Key:     n.Notch.Address(),
 			Place:   n.Notch.Given,
+			Under:   under,
 			Account: placeAccount(p, own, other, n, "the join of "+before.Address()+" and "+after.Address(), join),
 			Message: func() string {
 				return fmt.Sprintf("%s does not meet the join of %s and %s: it lies %s along the seam, the join %s. Move it to %s along %s.",
@@ -197,6 +197,7 @@ func alone(p *rules.Pass, own, other side, n sewing.WalkNotch) {
 	p.Fault(rules.Say{
 		Key:   n.Notch.Address(),
 		Place: edge.Place,
+		Under: under,
 		Message: func() string {
 			return fmt.Sprintf("%s has no notch to meet %s; put one at %s along it, or take the other away.", edge.Address(), n.Notch.Address(), p.Show(along))
 		},
@@ -216,22 +217,24 @@ func nearestJoin(own, other side, n sewing.WalkNotch) (join, off float64, ok boo
 	return join, off, ok
 }
 
-// withoutLost leaves out the notches whose partners are there but lie off their
-// line, which notch-on-line reports: those of the same names, then as many as
-// are left.
-func withoutLost(alone []sewing.WalkNotch, lost []*model.Notch) []sewing.WalkNotch {
-	names := map[string]bool{}
-	for _, n := range lost {
-		names[n.Name] = true
-	}
-	var out []sewing.WalkNotch
-	spare := len(lost)
-	for _, n := range alone {
-		if names[n.Notch.Name] {
-			spare--
+// partnersLost are the notches of the other side that lie off their line, each for
+// the notch whose partner it may well be: the one of its name, else one of those
+// that are left. Notch-on-line reports them.
+func partnersLost(alone []sewing.WalkNotch, lost []*model.Notch) map[*model.Notch]*model.Notch {
+	out := map[*model.Notch]*model.Notch{}
+	var spare []*model.Notch
+	for _, l := range lost {
+		i := slices.IndexFunc(alone, func(n sewing.WalkNotch) bool { return n.Notch.Name == l.Name && out[n.Notch] == nil })
+		if i < 0 {
+			spare = append(spare, l)
 			continue
 		}
-		out = append(out, n)
+		out[alone[i].Notch] = l
 	}
-	return out[min(max(spare, 0), len(out)):]
+	for _, n := range alone {
+		if len(spare) > 0 && out[n.Notch] == nil {
+			out[n.Notch], spare = spare[0], spare[1:]
+		}
+	}
+	return out
 }

@@ -30,15 +30,11 @@ var OnLine = rules.Rule{
 		Bad: onLineBad, Good: onLineGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		OffLine.Limit,
+		{Name: "off", Value: 0.5, Unit: rules.Millimetres, Text: "how far a notch may lie off its line", Source: "common practice, no source: the width of a pencil line"},
+		{Name: "clear", Value: 12.7, Unit: rules.Millimetres, Text: "how far the place proposed keeps from corners, darts and other notches", Source: "Pop quiz: notching challenge, fashion-incubator.com"},
 	},
 	Each: rules.Notches(onLine),
 }
-
-// OffLine is the distance past which notch-on-line finds a notch.
-var OffLine = rules.LimitOf{Rule: "notch-on-line", Limit: rules.Limit{
-	Name: "off", Value: 0.5, Unit: rules.Millimetres, Text: "how far a notch may lie off its line", Source: "common practice, no source: the width of a pencil line",
-}}
 
 func onLine(p *rules.Pass, n *model.Notch) {
 	along, off, err := n.Position()

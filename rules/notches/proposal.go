@@ -29,7 +29,7 @@ func placeFor(p *rules.Pass, n *model.Notch, nearest float64) proposal {
 			return proposal{along: m.Along, partner: m.Partner}
 		}
 	}
-	if clear, ok := sewing.ClearPlace(n, nearest, p.InForce(keptClear)); ok && math.Abs(clear-nearest) > p.Limit("off") {
+	if clear, ok := sewing.ClearPlace(n, nearest, p.Limit("clear")); ok && math.Abs(clear-nearest) > p.Limit("off") {
 		return proposal{along: clear, clear: true}
 	}
 	return proposal{along: nearest}
@@ -48,7 +48,7 @@ func (to proposal) says(p *rules.Pass, n *model.Notch) string {
 	case to.partner != nil:
 		return fmt.Sprintf("It meets %s %s.", to.partner.Address(), place)
 	case to.clear:
-		return fmt.Sprintf("The nearest place on the line that keeps %s clear of corners, darts and other notches is %s.", p.Show(p.InForce(keptClear)), place)
+		return fmt.Sprintf("The nearest place on the line that keeps %s clear of corners, darts and other notches is %s.", p.Show(p.Limit("clear")), place)
 	}
 	return fmt.Sprintf("The nearest place on the line is %s.", place)
 }

@@ -3,7 +3,6 @@ package notches
 import (
 	_ "embed"
 	"fmt"
-	"math"
 	"slices"
 
 	"understitch/model"
@@ -22,29 +21,25 @@ var Spacing = rules.Rule{
 	Name:     "notch-spacing",
 	Family:   "notches",
 	Severity: rules.Warning,
+	Under:    []string{"notch-on-line", "notch-match", "shared-edge"},
 	Doc: rules.Doc{
 		Title: "Notches keep clear of corners, of darts and of each other",
 		Why: "A notch near a corner vanishes in the seam that crosses there, or weakens the corner. Beside a dart it is folded in. Two notches " +
 			"close together are taken for a double one.",
 		How: "Along the edge as drawn, measure from each notch to the corners of its edge, to the mouths of the darts on it, and to the other " +
 			"notches. The fold is no corner, nor is a place where the outline runs straight on from one edge to the next. A notch at a dart's " +
-			"mouth marks its leg and is not judged against that dart. A double notch, kind = \"double\", is one notch. Where two notches that are laid on each other both lie too close, the first tells of it.",
-		Nothing: "The edge has no corner, dart or other notch, or another rule finds the notch in the wrong place, or one that it is laid on has told of it.",
+			"mouth marks its leg and is not judged against that dart. A double notch, kind = \"double\", is one notch. Where two notches that are laid on each other both lie too close, the first is reported. Where the notch lies in the wrong place, the finding of notch-on-line, notch-match or shared-edge stands for this one.",
+		Nothing: "The edge has no corner, dart or other notch.",
 		Fix:     "Move the notch, and its partner on the other side, clear of the place named. Write two that belong together as one double notch.",
 		Bad:     spacingBad, Good: spacingGood, Since: "0.1",
 	},
-	Limits: []rules.Limit{
-		keptClear.Limit,
-	},
+	Limits: []rules.Limit{{
+		Name: "clear", Value: 12.7, Unit: rules.Millimetres,
+		Text:   "how far a notch must be from a corner, a dart's mouth or another notch",
+		Source: "Pop quiz: notching challenge, fashion-incubator.com: 1/2 in between notches that are to be told apart; for corners and darts common practice, no source",
+	}},
 	Each: rules.Notches(spacing),
 }
-
-// keptClear is how far notch-spacing keeps notches from what is near.
-var keptClear = rules.LimitOf{Rule: "notch-spacing", Limit: rules.Limit{
-	Name: "clear", Value: 12.7, Unit: rules.Millimetres,
-	Text:   "how far a notch must be from a corner, a dart's mouth or another notch",
-	Source: "Pop quiz: notching challenge, fashion-incubator.com: 1/2 in between notches that are to be told apart; for corners and darts common practice, no source",
-}}
 
 func spacing(p *rules.Pass, n *model.Notch) {
 	p.NothingHere()
@@ -53,24 +48,22 @@ func spacing(p *rules.Pass, n *model.Notch) {
 		return
 	}
 	near, err := sewing.Room(n)
-	if err != nil || sewing.OffLine(n, p.LeftTo(OffLine)) || misplaced(p, n) {
-		return // notch-on-line reports it, or the rule that finds it off its partner
+	if err != nil {
+		return // it lies on no place of its edge
 	}
+	misplaced := underPlace(p, n)
 	for _, r := range near {
-		if r.Apart < p.Limit("clear") && toldOfPartner(p, n, r) {
-			continue
-		}
-		say := rules.Say{Place: n.Given}
+		say := rules.Say{Place: n.Given, Under: append(slices.Clip(misplaced), underPartner(p, n, r)...)}
 		var what string
 		switch {
 		case r.Corner != nil:
-			say.Key, what = "corner with "+r.Corner.Name, fmt.Sprintf("the corner with %s", r.Corner.Address())
+			say.Key, what = nearKey(r), fmt.Sprintf("the corner with %s", r.Corner.Address())
 			say.Related = []rules.Related{{Message: "the edge that meets it there", Place: r.Corner.Place}}
 		case r.Dart != nil:
-			say.Key, what = "dart "+r.Dart.Name, fmt.Sprintf("the mouth of %s", r.Dart.Address())
+			say.Key, what = nearKey(r), fmt.Sprintf("the mouth of %s", r.Dart.Address())
 			say.Related = []rules.Related{{Message: "the dart", Place: r.Dart.Place}}
 		default:
-			say.Key, what = "notch "+r.Notch.Name, r.Notch.Address()
+			say.Key, what = nearKey(r), r.Notch.Address()
 			say.Related = []rules.Related{{Message: "the other notch", Place: r.Notch.Place}}
 		}
 		say.Account = apartAccount(n, r, what)
@@ -85,29 +78,51 @@ func spacing(p *rules.Pass, n *model.Notch) {
 	}
 }
 
-// toldOfPartner reports whether a notch before it on which this one is laid lies too
-// close to the same thing: the two are moved together, and that has been said.
-func toldOfPartner(p *rules.Pass, n *model.Notch, r sewing.NotchRoom) bool {
+// underPartner names the finding of an earlier notch, on which this one is laid,
+// about the same kind of thing: the two are moved together.
+func underPartner(p *rules.Pass, n *model.Notch, r sewing.NotchRoom) []rules.Under {
+	var out []rules.Under
 	all := p.Garment.Notches()
-	return slices.ContainsFunc(sewing.Meetings(p.Garment, n), func(m sewing.NotchMeeting) bool {
+	for _, m := range sewing.Meetings(p.Garment, n) {
 		near, err := sewing.Room(m.Partner)
-		if err != nil || slices.Index(all, m.Partner) > slices.Index(all, n) || sewing.OffLine(m.Partner, p.LeftTo(OffLine)) || misplaced(p, m.Partner) {
-			return false
+		if err != nil || slices.Index(all, m.Partner) > slices.Index(all, n) {
+			continue
 		}
-		return slices.ContainsFunc(near, func(o sewing.NotchRoom) bool {
-			alike := r.Corner != nil && o.Corner != nil || r.Notch != nil && o.Notch != nil
-			return alike && o.Apart < p.Limit("clear")
-		})
-	})
+		for _, o := range near {
+			if r.Corner != nil && o.Corner != nil || r.Notch != nil && o.Notch != nil {
+				out = append(out, rules.Under{Rule: "notch-spacing", Subject: m.Partner.Address(), Key: nearKey(o)})
+			}
+		}
+	}
+	return out
 }
 
-// misplaced reports whether a notch misses its partner and would keep clear where
-// it meets it: then it lies too close because it lies in the wrong place.
-func misplaced(p *rules.Pass, n *model.Notch) bool {
-	return slices.ContainsFunc(sewing.Meetings(p.Garment, n), func(m sewing.NotchMeeting) bool {
-		clear, ok := sewing.ClearPlace(n, m.Along, p.Limit("clear"))
-		return math.Abs(m.Off) > p.LeftTo(misses) && model.Known(m.Along) && ok && clear == m.Along
-	})
+// underPlace names the findings by which a notch lies in the wrong place: off its
+// line, or off a partner where it would keep clear.
+func underPlace(p *rules.Pass, n *model.Notch) []rules.Under {
+	out := []rules.Under{{Rule: "notch-on-line", Subject: n.Address()}}
+	for _, m := range sewing.Meetings(p.Garment, n) {
+		if clear, ok := sewing.ClearPlace(n, m.Along, p.Limit("clear")); !model.Known(m.Along) || !ok || clear != m.Along {
+			continue
+		}
+		for _, notch := range []*model.Notch{n, m.Partner} {
+			out = append(out,
+				rules.Under{Rule: "notch-match", Subject: m.Thing.Address(), Key: notch.Address()},
+				rules.Under{Rule: "shared-edge", Subject: m.Thing.Address(), Key: "notch " + notch.Address()})
+		}
+	}
+	return out
+}
+
+// nearKey tells apart the things that a notch is near.
+func nearKey(r sewing.NotchRoom) string {
+	switch {
+	case r.Corner != nil:
+		return "corner with " + r.Corner.Name
+	case r.Dart != nil:
+		return "dart " + r.Dart.Name
+	}
+	return "notch " + r.Notch.Name
 }
 
 // withPartners names the notches that must be moved along with a notch; nothing

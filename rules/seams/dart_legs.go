@@ -33,16 +33,11 @@ var DartLegs = rules.Rule{
 		Bad: dartLegsBad, Good: dartLegsGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
-		UnequalLegs.Limit,
+		{Name: "legs", Value: 1, Unit: rules.Millimetres, Text: "how much longer one leg may be than the other", Source: "common practice, no source"},
 		{Name: "cap", Value: 3, Unit: rules.Degrees, Text: "how far the edge may turn over the closed dart", Source: "common practice, no source; that the edge must run on smoothly: What is truing, telus.net/inspiredsewing"},
 	},
 	Each: rules.Darts(dartLegs),
 }
-
-// UnequalLegs is the difference past which dart-legs finds a dart.
-var UnequalLegs = rules.LimitOf{Rule: "dart-legs", Limit: rules.Limit{
-	Name: "legs", Value: 1, Unit: rules.Millimetres, Text: "how much longer one leg may be than the other", Source: "common practice, no source",
-}}
 
 func dartLegs(p *rules.Pass, d *model.Dart) {
 	legs := d.Legs()
@@ -62,7 +57,7 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 	for i, l := range legs {
 		a, b := l.Lengths()
 		unequal = unequal || math.Abs(a-b) > p.Limit("legs")
-		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Account: legsAccount(a, b), Message: func() string {
+		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Account: legsAccount(a, b), Cures: evenLegs(d), Message: func() string {
 			return fmt.Sprintf("the %s of %s are %s and %s long and differ by %s; no more than %s is allowed. Move the tip, or the middle of the mouth, until both are equal.",
 				keys[i], d.Address(), p.Show(a), p.Show(b), p.Show(math.Abs(a-b)), p.Show(p.Limit("legs")))
 		}})
@@ -78,4 +73,61 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 		return fmt.Sprintf("%s turns by %s° over %s once it is closed; no more than %s° is allowed. Close the dart and true the edge over it.",
 			d.On.Address(), model.Decimal(angle, 1), d.Address(), model.Decimal(p.Limit("cap"), 1))
 	}, Related: []rules.Related{{Message: "the edge it opens on", Place: d.On.Place}}})
+}
+
+// evenLegs are the ways to give a dart on an edge two legs of one length: its
+// mouth or its tip is moved.
+func evenLegs(d *model.Dart) []rules.Cure {
+	if d.On == nil || !d.On.Drawn() || !d.HasTip {
+		return nil
+	}
+	address := d.Address()
+	moved := func(move func(*model.Dart)) func(*model.Garment) {
+		return func(g *model.Garment) {
+			for _, o := range g.Darts() {
+				if o.Address() == address {
+					move(o)
+				}
+			}
+		}
+	}
+	return []rules.Cure{
+		{Title: "move the mouth of " + address + " until its legs are equal", Make: moved(evenMouth)},
+		{Title: "move the tip of " + address + " until its legs are equal", Make: moved(evenTip)},
+	}
+}
+
+// evenMouth moves the mouth along its edge: the leg that is too long grows shorter
+// as the mouth comes nearer, so the place is found by halving.
+func evenMouth(d *model.Dart) {
+	low, high := d.Intake/2, d.On.Length()-d.Intake/2
+	uneven := func(at float64) float64 {
+		d.At, d.On.Store, d.Piece.Store = at, model.Store{}, model.Store{}
+		a, b := d.Legs()[0].Lengths()
+		return a - b
+	}
+	if uneven(low) > uneven(high) {
+		low, high = high, low
+	}
+	for range 60 {
+		if mid := (low + high) / 2; uneven(mid) < 0 {
+			low = mid
+		} else {
+			high = mid
+		}
+	}
+	uneven((low + high) / 2)
+}
+
+// evenTip moves the tip along the mouth to where it is as far from both its ends.
+func evenTip(d *model.Dart) {
+	l := d.Legs()[0]
+	along := l.B.Sub(l.A)
+	length := along.Len()
+	if length == 0 {
+		return
+	}
+	middle := l.A.Add(l.B).Scale(0.5)
+	d.Tip = d.Tip.Sub(along.Scale(d.Tip.Sub(middle).Dot(along) / (length * length)))
+	d.On.Store, d.Piece.Store = model.Store{}, model.Store{}
 }

@@ -3,7 +3,6 @@ package seams
 import (
 	_ "embed"
 	"fmt"
-	"math"
 
 	"understitch/model"
 	"understitch/model/sewing"
@@ -28,16 +27,14 @@ var EaseSide = rules.Rule{
 			"stretched.",
 		How: "Which side is to be eased in is told by the seam's ease, not by the names of the pieces: ease from nothing upward is on the first " +
 			"side, from nothing downward on the second. The two sides are walked along the stitch line, darts closed, and that side may not be " +
-			"the shorter. A seam without ease, or whose ease goes either way, is not judged. A side that is so much shorter that seam-walk " +
-			"reports it is left to that.",
-		Nothing: "No ease is meant, it may fall on either side, or seam-walk finds another ease than is meant.",
+			"the shorter. A seam without ease, or whose ease goes either way, is not checked.",
+		Nothing: "No ease is stated, or it may fall on either side.",
 		Fix: "Let out the side that is to be eased in, or shorten the other. If the ease is stated for the wrong side, turn the sides round in " +
 			"join.",
 		Bad: easeSideBad, Good: easeSideGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "shorter", Value: 0.5, Unit: rules.Millimetres, Text: "how much shorter the side with the ease may be: the width of a pencil line", Source: "common practice, no source; that a cap shorter than its armhole is always an error: Sleeve cap ease, emmakespatterns.com"},
-		{Name: "walk", Value: 1.6, Unit: rules.Millimetres, Text: "sides that lie further than this outside the ease are left to seam-walk", Source: "1/16 inch, 10 Patternwork Skills, Threads 200, 2018/19, as in seam-walk"},
 	},
 	Each: rules.Seams(easeSide),
 }
@@ -53,22 +50,26 @@ func easeSide(p *rules.Pass, s *model.Seam) {
 		p.Cannot(err, rules.Say{Place: s.Join})
 		return
 	}
-	if math.Abs(s.Ease.Beyond(a.Length-b.Length)) > p.Limit("walk") {
-		p.NothingHere() // seam-walk reports it
-		return
-	}
 	eased, other := sewing.SideText(s.Sides[0]), sewing.SideText(s.Sides[1])
+	meant := s.Ease
 	if onSecond {
 		eased, other, a, b = other, eased, b, a
+		meant = model.Range{Low: -meant.High, High: -meant.Low}
 	}
 	easedLength, otherLength := a.Length, b.Length
 	shorter := otherLength - easedLength
+	fix := fmt.Sprintf("Let %s out by %s at least, or shorten %s.", eased, p.Show(shorter+meant.Low), other)
+	mend := &rules.Mend{Title: fmt.Sprintf("let out %s by %s", eased, p.Show(shorter+meant.Low))}
+	if shorter > p.Limit("shorter") && meant.Beyond(shorter) == 0 { // the other way round all is well
+		fix += fmt.Sprintf(" If %s is to be eased in, turn the two sides round in join instead.", other)
+		mend = &rules.Mend{Title: "turn the two sides of " + s.Address() + " round in join"}
+	}
 	p.AtMost(max(shorter, 0), "shorter", rules.Say{
 		Place: s.Join, Account: easeSideAccount(a, b, eased, other),
 		Message: func() string {
-			return fmt.Sprintf("%s is to be eased on to %s, and is %s shorter (%s against %s): the ease falls on the wrong side. Let it out by %s at least, or shorten the other.",
-				eased, other, p.Show(shorter), p.Show(easedLength), p.Show(otherLength), p.Show(shorter))
+			return fmt.Sprintf("%s is to be eased on to %s, and is %s shorter (%s against %s): the ease falls on the wrong side. %s",
+				eased, other, p.Show(shorter), p.Show(easedLength), p.Show(otherLength), fix)
 		},
-		Mend: &rules.Mend{Title: fmt.Sprintf("let out %s by %s", eased, p.Show(shorter))},
+		Mend: mend,
 	})
 }

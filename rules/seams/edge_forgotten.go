@@ -8,10 +8,6 @@ import (
 	"understitch/rules/guess"
 )
 
-// straightEnough is how far, in millimetres, an edge may bend and still be taken
-// for one that was to lie on the fold: what fold-straight allows.
-const straightEnough = 0.5
-
 // forgotten says of an edge with which nothing at all is done what may have been
 // meant, to see what else is put right by it: the fold, or a list of edges that
 // lacks it. It gives a sentence on the fold where that may be meant.
@@ -19,7 +15,7 @@ func forgotten(p *rules.Pass, e *model.Edge, say *rules.Say) (fold string) {
 	if len(p.Garment.Uses(e)) > 0 {
 		return ""
 	}
-	if foldable(e) {
+	if foldable(e, p.Limit("straight")) {
 		how := fmt.Sprintf("lay %s to the fold: fold = %s", e.Address(), e.Name)
 		if e.Piece.Cut > 1 {
 			how += fmt.Sprintf(" in place of cut = %d", e.Piece.Cut)
@@ -30,7 +26,7 @@ func forgotten(p *rules.Pass, e *model.Edge, say *rules.Say) (fold string) {
 		say.Cures = append(say.Cures, rules.Cure{Title: how, Make: onFold(e.Address())})
 		fold = how
 	}
-	for _, l := range guess.Lacks(p.Garment, e) {
+	for _, l := range guess.Lacks(p.Garment, e, p.Limit("fits")) {
 		title := fmt.Sprintf("name %s in %s as well", e.Address(), l.Thing)
 		if l.For != "" {
 			title = fmt.Sprintf("write %s for %s in %s", e.Address(), l.For, l.Thing)
@@ -41,11 +37,11 @@ func forgotten(p *rules.Pass, e *model.Edge, say *rules.Say) (fold string) {
 }
 
 // foldable reports whether the edge may have been meant to lie on the fold.
-func foldable(e *model.Edge) bool {
+func foldable(e *model.Edge, straight float64) bool {
 	if e.Piece.Fold != nil || e.Piece.Cut > 2 {
 		return false
 	}
-	return !e.Drawn() || e.Path.Straightness() <= straightEnough
+	return !e.Drawn() || e.Path.Straightness() <= straight
 }
 
 // foldElsewhere reports whether the edge of that name in the piece of that name of

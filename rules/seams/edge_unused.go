@@ -34,6 +34,8 @@ var EdgeUnused = rules.Rule{
 	},
 	Limits: []rules.Limit{
 		{Name: "unused", Value: 1, Unit: rules.Millimetres, Text: "the longest part of an edge that may be left over", Source: "common practice, no source"},
+		{Name: "fits", Value: 3.2, Unit: rules.Millimetres, Text: "how near the sides of a seam must come to its ease for the edge to be taken as forgotten there", Source: "1/8 inch, 10 Patternwork Skills, Threads 200, 2018/19"},
+		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far an edge may bend and still be taken for one that was to lie on the fold", Source: "common practice, no source"},
 		{Name: "twice", Value: 1, Unit: rules.Millimetres, Text: "how far two uses of an edge may overlap", Source: "common practice, no source"},
 	},
 	Each: rules.Edges(edgeUnused),

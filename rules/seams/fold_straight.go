@@ -23,6 +23,7 @@ var FoldStraight = rules.Rule{
 	Name:     "fold-straight",
 	Family:   "seams",
 	Severity: rules.Warning,
+	Under:    []string{"shared-edge"},
 	Doc: rules.Doc{
 		Title: "An edge on the fold is straight, and the edges at its ends meet it square",
 		Why: "Cloth folds along a straight line only. A curved edge laid to the fold loses or gains what lies beyond it. An edge that is not " +
@@ -39,7 +40,7 @@ var FoldStraight = rules.Rule{
 	Limits: []rules.Limit{
 		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far the fold may lie from the straight line between its ends", Source: "common practice, no source"},
 		{Name: "square", Value: 1, Unit: rules.Degrees, Text: "how far an edge may be from square to the fold", Source: "common practice, no source"},
-		{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a corner that is square on the other of two layers which share the edge, and differs by more than this, is left to shared-edge", Source: "common practice, no source"},
+		{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a corner that is square on the other of two layers which share the edge, and differs by more than this, is one that the layers do not have in common", Source: "common practice, no source"},
 		{Name: "near", Value: 10, Unit: rules.Degrees, Text: "an edge further than this from square to the fold is no slip, and may be meant", Source: "common practice, no source"},
 		{Name: "point", Value: 20, Unit: rules.Degrees, Text: "an edge further than this from square, and not hemmed, is a point by its looks", Source: "common practice, no source; as seam-true has it where the halves of one edge meet at a centre"},
 	},
@@ -71,7 +72,7 @@ func foldStraight(p *rules.Pass, piece *model.Piece) {
 }
 
 // layersDiffer reports whether the same corner of another layer that shares the
-// edge is square: the edges differ then, which shared-edge reports.
+// edge is square: the edges differ then.
 func layersDiffer(p *rules.Pass, fold, next *model.Edge, angle float64) bool {
 	other, ok := sewing.OtherCorner(p.Garment, fold, next)
 	return ok && math.Abs(other-90) <= p.Limit("square") && math.Abs(angle-other) > p.Limit("shared")
@@ -79,12 +80,14 @@ func layersDiffer(p *rules.Pass, fold, next *model.Edge, angle float64) bool {
 
 func square(p *rules.Pass, fold, next *model.Edge, angle float64) {
 	say := rules.Say{Key: "square to " + next.Name, Place: next.Place, Account: squareAccount(fold, next, angle)}
+	if layersDiffer(p, fold, next, angle) {
+		say.Under = shares(p.Garment, next)
+	}
 	off := angle - 90
 	switch {
 	case next == fold:
 	case !model.Known(angle):
 		p.Cannot(fmt.Errorf("the angle between %s and %s cannot be measured: the outline is not all drawn", fold.Address(), next.Address()), say)
-	case layersDiffer(p, fold, next, angle):
 	case math.Abs(off) > p.Limit("near"):
 		pointMeant(p, fold, next, angle, say)
 	default:

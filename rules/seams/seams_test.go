@@ -209,7 +209,7 @@ func TestFoldStraightOfSharedEdges(t *testing.T) {
 }
 `
 	const want = " # fault fold-straight warning 2.9deg"
-	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "40", "")+layer("lining", "inner", "41", "")+share)
+	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "40", "")+layer("lining", "inner", "41", want)+share)
 	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "41", want)+layer("lining", "inner", "41", want)+share)
 	ruletest.Spec(t, &seams.FoldStraight, head+layer("shell", "outer", "40", "")+layer("lining", "inner", "41", want))
 }

@@ -22,6 +22,7 @@ var True = rules.Rule{
 	Name:     "seam-true",
 	Family:   "seams",
 	Severity: rules.Error,
+	Under:    []string{"shared-edge"},
 	Doc: rules.Doc{
 		Title: "A line that goes on across a seam runs smoothly over it",
 		Why: "A hem, a neckline or an armhole is drawn on two pieces and sewn as one line. Where the two corners at the seam do not make one " +
@@ -29,10 +30,10 @@ var True = rules.Rule{
 		How: "At each end of the seam, lay a protractor into the corner of either piece, between the seam and the edge it runs into. The two " +
 			"angles must add up to 180°; neither need be 90°. This is asked where the two edges are one line: finished alike, in one share, held " +
 			"in by one elastic, sewn to one edge that runs on past the seam, or the two halves of one edge of a mirrored pair. Where a seam " +
-			"crosses on both sides, as at a waist, a bend may be meant. Where the line is true on one of two layers that share it and not on the other, shared-edge says so. A bend further " +
+			"crosses on both sides, as at a waist, a bend may be meant. Where the line is true on one of two layers that share it and not on the other, the finding of shared-edge stands for this one. A bend further " +
 			"from straight than its limit is no slip of the pencil, and is a note, unless the pattern shows that it is meant. It does where both pieces turn into it " +
 			"alike, where two layers have it, and at the centre of anything but a hem, as in a V. Corners at a fold are for fold-straight.",
-		Nothing: "No line goes on across an end of the seam, or shared-edge tells of it.",
+		Nothing: "No line goes on across an end of the seam.",
 		Fix:     "Lay the two pieces together along the seam as sewn, and re-draw the line over it as one.",
 		Bad:     trueBad, Good: trueGood, Since: "0.1",
 	},
@@ -40,7 +41,7 @@ var True = rules.Rule{
 		"common practice, no source; that the angles must make 180 together, and need not be 90: What is truing, telus.net/inspiredsewing"),
 		rules.Limit{Name: "meant", Value: 40, Unit: rules.Degrees, Text: "a corner further than this from 180 degrees is no slip, and may be meant", Source: "common practice, no source"},
 		rules.Limit{Name: "alike", Value: 15, Unit: rules.Degrees, Text: "how far the two angles of a corner may differ that is meant so, as where both sides of a shirt's tail rise to the seam", Source: "common practice, no source"},
-		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is left to shared-edge", Source: "common practice, no source"},
+		rules.Limit{Name: "shared", Value: 2, Unit: rules.Degrees, Text: "a line that is true on the other of two layers which share it, and differs by more than this, is one that the layers do not have in common", Source: "common practice, no source"},
 		rules.Limit{Name: "centre", Value: 20, Unit: rules.Degrees, Text: "as the limit meant, where the halves of one edge meet at a centre, as in a shallow V or a pointed waist", Source: "common practice, no source; twice what fold-straight takes as meant"},
 	),
 	Each: rules.Seams(trueSeam),
@@ -95,11 +96,12 @@ func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
 	}
 	off := l.Sum() - 180
 	other, shared := sewing.OtherLayer(p.Garment, l)
-	if shared && math.Abs(other-180) <= p.Limit("warn") && math.Abs(l.Sum()-other) > p.Limit("shared") {
-		return // the layers differ
+	var under []rules.Under
+	if shared && math.Abs(other-180) <= p.Limit("warn") && math.Abs(l.Sum()-other) > p.Limit("shared") { // the layers differ
+		under = shares(p.Garment, l.A, l.B)
 	}
 	if !(math.Abs(off) <= meant) {
-		cornerMeant(p, s, l, meant, shared && math.Abs(l.Sum()-other) <= p.Limit("shared"))
+		cornerMeant(p, s, l, meant, under, shared && math.Abs(l.Sum()-other) <= p.Limit("shared"))
 		return
 	}
 	names, related := sewing.Listed([]string{l.A.Address(), l.B.Address()}), []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
@@ -109,7 +111,7 @@ func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
 		related = append(related, rules.Related{Message: corner(l.B, l.AngleB), Place: l.B.Place})
 	}
 	p.Steps(off, rules.Say{
-		Key: lineKey(l), Place: s.Join, Related: related, Account: lineAccount(s, l),
+		Key: lineKey(l), Place: s.Join, Related: related, Under: under, Account: lineAccount(s, l),
 		Message: func() string {
 			wrong := "dip"
 			if off < 0 {
@@ -126,8 +128,8 @@ func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
 // pencil. It is a corner that was drawn on purpose where two layers have it, where
 // both pieces turn alike into it, as in the points of a shirt's tail, and at the
 // centre of anything but a hem, as in a V. Else a point may lie in the wrong place.
-func cornerMeant(p *rules.Pass, s *model.Seam, l sewing.LineEnd, meant float64, shared bool) {
-	say := rules.Say{Key: lineKey(l), Place: s.Join, Note: true, Account: lineAccount(s, l)}
+func cornerMeant(p *rules.Pass, s *model.Seam, l sewing.LineEnd, meant float64, under []rules.Under, shared bool) {
+	say := rules.Say{Key: lineKey(l), Place: s.Join, Note: true, Under: under, Account: lineAccount(s, l)}
 	alike := math.Abs(l.AngleA-l.AngleB) <= p.Limit("alike")
 	if l.Centre() {
 		alike = l.A.Finish != layering.FinishedHem
@@ -153,4 +155,17 @@ func cornerMeant(p *rules.Pass, s *model.Seam, l sewing.LineEnd, meant float64, 
 
 func corner(e *model.Edge, angle float64) string {
 	return fmt.Sprintf("%s makes a corner of %s° with the seam", e.Address(), model.Decimal(angle, 1))
+}
+
+// shares names the findings about the shares that take any of some edges.
+func shares(g *model.Garment, edges ...*model.Edge) []rules.Under {
+	var out []rules.Under
+	for _, e := range edges {
+		for _, u := range g.Uses(e) {
+			if u.Kind == model.Shared {
+				out = append(out, rules.Under{Rule: "shared-edge", Subject: u.Thing.Address()})
+			}
+		}
+	}
+	return out
 }

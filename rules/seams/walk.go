@@ -23,6 +23,7 @@ var Walk = rules.Rule{
 	Name:     "seam-walk",
 	Family:   "seams",
 	Severity: rules.Error,
+	Under:    []string{"ease-side"},
 	Doc: rules.Doc{
 		Title: "The two sides of a seam are equally long, less the ease that is meant",
 		Why: "At the machine the longer side is pushed along until something gives: the seam puckers, the hems do not meet, or the layer twists " +
@@ -35,20 +36,20 @@ var Walk = rules.Rule{
 			"meant, state it as ease: ease = [0, 0.3].",
 		Bad: walkBad, Good: walkGood, Since: "0.1",
 	},
-	Limits: walkSteps,
-	Each:   rules.Seams(walk),
+	Limits: append(walkSteps, rules.Limit{
+		Name: "fits", Value: 3.2, Unit: rules.Millimetres, Source: "1/8 inch, 10 Patternwork Skills, Threads 200, 2018/19",
+		Text: "how near the sides must come to the ease with another edge for that edge to be taken as the one meant",
+	}),
+	Each: rules.Seams(walk),
 }
 
 var walkSteps = rules.Steps(1.6, 3.2, rules.Millimetres, "how far the difference of the two sides may lie outside the ease",
 	"10 Patternwork Skills, Threads 200, 2018-19: one professional keeps patterns true to 1/16 in, many find that 1/8 in works")
 
-// Unwalked is the difference past which seam-walk finds the sides of a seam.
-var Unwalked = rules.LimitOf{Rule: "seam-walk", Limit: walkSteps[0]}
-
 func walk(p *rules.Pass, s *model.Seam) {
 	j := p.Garment.JoinOf(s)
-	if j.Misjoin != nil {
-		misjoined(p, s, j)
+	if wrong := guess.Misjoins(p.Garment, p.Limit("fits"))[s]; wrong != nil {
+		misjoined(p, s, wrong)
 		return
 	}
 	a, b, err := sewing.Walks(p.Garment, j)
@@ -58,7 +59,7 @@ func walk(p *rules.Pass, s *model.Seam) {
 	}
 	w := walked{p, s, a, b, a.Length - b.Length}
 	off := s.Ease.Beyond(w.longer)
-	say := rules.Say{Place: s.Join, Account: w.account(sewing.Way(j)), Message: func() string { return w.message(off) }}
+	say := rules.Say{Place: s.Join, Under: []rules.Under{{Rule: "ease-side", Subject: s.Address()}}, Account: w.account(sewing.Way(j)), Message: func() string { return w.message(off) }}
 	if math.Abs(off) > p.Limit("warn") {
 		say.Related, say.Mend = append(w.segments(), w.altered()...), w.mend(off)
 	}

@@ -1,38 +1,54 @@
-package model
+package guess
 
 import (
 	"math"
 	"slices"
+
+	"understitch/model"
 )
 
 // Misjoin is a seam that names an edge which is not meant: what it joins does not
 // fit, or is taken by another seam already, while an edge that nothing takes would
-// fit in its stead. Such a seam is judged as if it named the edges that are meant.
+// fit in its stead.
 type Misjoin struct {
 	Swaps []Swap
-	Sides [2][]Stretch // as they are meant
+	Sides [2][]model.Stretch // as they are meant
 }
 
 // Swap is one edge that is named and the one that is meant.
 type Swap struct {
-	Named Stretch
-	Meant *Edge
+	Named model.Stretch
+	Meant *model.Edge
 }
-
-// fitsWithin is how near, in millimetres, the sides of a seam must come to what
-// is meant of them for an edge to be taken as the one that was meant: what a seam
-// is walked to (see the rule seam-walk).
-const FitsWithin = 3.2
 
 // misjoins looks for seams that name a wrong edge.
 type misjoins struct {
-	g      *Garment
-	joined map[*Edge]int // how many seams, closures and folds take an edge
-	taken  map[*Edge]int // how many things do anything with it
+	g      *model.Garment
+	fits   float64             // how near the sides of a seam come to their ease where an edge fits, in millimetres
+	joined map[*model.Edge]int // how many seams, closures and folds take an edge
+	taken  map[*model.Edge]int // how many things do anything with it
 }
 
-func (g *Garment) misjoins() *misjoins {
-	m := &misjoins{g, map[*Edge]int{}, map[*Edge]int{}}
+// Misjoins are the seams of a garment that name a wrong edge. An edge fits into a
+// seam if the sides come within fits, in millimetres, of the seam's ease. Of two
+// seams that name the same edges the later is taken to be the one that was copied
+// and not changed.
+func Misjoins(g *model.Garment, fits float64) map[*model.Seam]*Misjoin {
+	kept := model.In[foundMisjoins](&g.Store)
+	if kept.of == nil || kept.fits != fits {
+		kept.of, kept.fits = newMisjoins(g, fits).all(), fits
+	}
+	return kept.of
+}
+
+// foundMisjoins are those of a garment, once they were looked for.
+type foundMisjoins struct {
+	fits float64
+	of   map[*model.Seam]*Misjoin
+}
+
+func newMisjoins(g *model.Garment, fits float64) *misjoins {
+	m := &misjoins{g, fits, map[*model.Edge]int{}, map[*model.Edge]int{}}
 	for _, s := range g.Seams {
 		m.take(1, true, slices.Concat(s.Sides[0], s.Sides[1])...)
 	}
@@ -48,7 +64,7 @@ func (g *Garment) misjoins() *misjoins {
 	for _, p := range g.Pieces() {
 		for _, e := range p.Edges {
 			if p.Fold == e || e.Finish != "" {
-				m.take(1, p.Fold == e, Stretch{Edge: e})
+				m.take(1, p.Fold == e, model.Stretch{Edge: e})
 			}
 		}
 	}
@@ -57,8 +73,8 @@ func (g *Garment) misjoins() *misjoins {
 
 // take counts one thing that takes edges, each of them once: the halves of a
 // mirrored pair are one edge.
-func (m *misjoins) take(n int, joins bool, stretches ...Stretch) {
-	var seen []*Edge
+func (m *misjoins) take(n int, joins bool, stretches ...model.Stretch) {
+	var seen []*model.Edge
 	for _, st := range stretches {
 		if slices.Contains(seen, st.Edge) {
 			continue
@@ -71,10 +87,8 @@ func (m *misjoins) take(n int, joins bool, stretches ...Stretch) {
 	}
 }
 
-// all are the seams that name a wrong edge. Of two that name the same edges the
-// later is taken to be the one that was copied and not changed.
-func (m *misjoins) all() map[*Seam]*Misjoin {
-	out := map[*Seam]*Misjoin{}
+func (m *misjoins) all() map[*model.Seam]*Misjoin {
+	out := map[*model.Seam]*Misjoin{}
 	for _, s := range slices.Backward(m.g.Seams) {
 		wrong := m.of(s)
 		if wrong == nil {
@@ -88,15 +102,15 @@ func (m *misjoins) all() map[*Seam]*Misjoin {
 }
 
 // of is what is wrong with a seam's edges; nil where nothing is.
-func (m *misjoins) of(s *Seam) *Misjoin {
-	was := Misses(s.Ease, s.Sides)
+func (m *misjoins) of(s *model.Seam) *Misjoin {
+	was := misses(s.Ease, s.Sides)
 	for _, swaps := range m.otherLayer(s) {
-		if sides := swapped(s.Sides, swaps); Misses(s.Ease, sides) <= FitsWithin {
+		if sides := swapped(s.Sides, swaps); misses(s.Ease, sides) <= m.fits {
 			return &Misjoin{swaps, sides}
 		}
 	}
 	for _, swaps := range m.otherEdge(s, was) {
-		if sides := swapped(s.Sides, swaps); Misses(s.Ease, sides) <= FitsWithin && Misses(s.Ease, sides) < was {
+		if sides := swapped(s.Sides, swaps); misses(s.Ease, sides) <= m.fits && misses(s.Ease, sides) < was {
 			return &Misjoin{swaps, sides}
 		}
 	}
@@ -105,7 +119,7 @@ func (m *misjoins) of(s *Seam) *Misjoin {
 
 // otherLayer are the edges of one layer that bear the names of edges of another
 // which the seam takes, though another seam takes them too.
-func (m *misjoins) otherLayer(s *Seam) [][]Swap {
+func (m *misjoins) otherLayer(s *model.Seam) [][]Swap {
 	var out [][]Swap
 	for _, l := range m.g.Layers {
 		var swaps []Swap
@@ -114,8 +128,8 @@ func (m *misjoins) otherLayer(s *Seam) [][]Swap {
 			if st.Edge.Piece.Layer == l {
 				continue
 			}
-			meant := l.edge(st.Edge.Piece.Name, st.Edge.Name)
-			fits = fits && meant != nil && Whole(st) && m.joined[st.Edge] > 1 && m.taken[meant] == 0
+			meant := edgeOf(l, st.Edge.Piece.Name, st.Edge.Name)
+			fits = fits && meant != nil && whole(st) && m.joined[st.Edge] > 1 && m.taken[meant] == 0
 			swaps = append(swaps, Swap{st, meant})
 		}
 		if fits && len(swaps) > 0 {
@@ -128,10 +142,10 @@ func (m *misjoins) otherLayer(s *Seam) [][]Swap {
 // otherEdge are the edges of a piece with which nothing is done, for one that the
 // seam takes and that something else takes too: another seam, or where it does not
 // fit into the seam anything.
-func (m *misjoins) otherEdge(s *Seam, was float64) [][]Swap {
+func (m *misjoins) otherEdge(s *model.Seam, was float64) [][]Swap {
 	var out [][]Swap
 	for _, st := range slices.Concat(s.Sides[0], s.Sides[1]) {
-		if !Whole(st) || m.taken[st.Edge] < 2 || m.joined[st.Edge] < 2 && was <= FitsWithin {
+		if !whole(st) || m.taken[st.Edge] < 2 || m.joined[st.Edge] < 2 && was <= m.fits {
 			continue
 		}
 		for _, e := range st.Edge.Piece.Edges {
@@ -143,9 +157,9 @@ func (m *misjoins) otherEdge(s *Seam, was float64) [][]Swap {
 	return out
 }
 
-func Whole(st Stretch) bool { return st.From.Kind == NoMark && st.To.Kind == NoMark }
+func whole(st model.Stretch) bool { return st.From.Kind == model.NoMark && st.To.Kind == model.NoMark }
 
-func (l *Layer) edge(piece, name string) *Edge {
+func edgeOf(l *model.Layer, piece, name string) *model.Edge {
 	for _, p := range l.Pieces {
 		for _, e := range p.Edges {
 			if p.Name == piece && e.Name == name {
@@ -157,8 +171,8 @@ func (l *Layer) edge(piece, name string) *Edge {
 }
 
 // swapped are the sides of a seam with the edges that are meant.
-func swapped(sides [2][]Stretch, swaps []Swap) [2][]Stretch {
-	var out [2][]Stretch
+func swapped(sides [2][]model.Stretch, swaps []Swap) [2][]model.Stretch {
+	var out [2][]model.Stretch
 	for i, side := range sides {
 		out[i] = slices.Clone(side)
 		for k := range out[i] {
@@ -172,14 +186,14 @@ func swapped(sides [2][]Stretch, swaps []Swap) [2][]Stretch {
 	return out
 }
 
-// Misses is how far the sides of a seam are from what is meant of their lengths;
+// misses is how far the sides of a seam are from what is meant of their lengths;
 // without end where a length is not known.
-func Misses(ease Range, sides [2][]Stretch) float64 {
+func misses(ease model.Range, sides [2][]model.Stretch) float64 {
 	var lengths [2]float64
 	for i, side := range sides {
 		for _, st := range side {
 			length, err := st.SewnLength()
-			if err != nil || !Known(length) {
+			if err != nil || !model.Known(length) {
 				return math.Inf(1)
 			}
 			lengths[i] += length
