@@ -15,6 +15,7 @@ type Series struct {
 	Name   string // as a message names it
 	Values []float64
 	Place  model.Place
+	At     []model.Place // where the figure of each size is stated; nil for a length that is drafted
 }
 
 // BodySeries are the body measures that every size states, by name.
@@ -28,6 +29,7 @@ func BodySeries(sizes []*model.Garment) []Series {
 				v = model.Unknown()
 			}
 			s.Values = append(s.Values, v)
+			s.At = append(s.At, g.BodyAt[name])
 		}
 		for _, l := range sizes[0].Levels {
 			if l.Measure == name {
@@ -114,6 +116,15 @@ func (s Series) Slip(left float64) Slip {
 	}
 	return best
 }
+
+// Beside is what the figures beside one suggest for it; the series has three at least.
+func (s Series) Beside(at int) float64 { return neighbours(s.Values, at) }
+
+// Step is how much the figure grows from one size to the next.
+func (s Series) Step(from int) float64 { return s.Values[from+1] - s.Values[from] }
+
+// UsualStep is the median step of the series, taken without its sign, in millimetres.
+func (s Series) UsualStep() float64 { return usualStep(s.Values) }
 
 // neighbours is what the figures beside one suggest for it.
 func neighbours(v []float64, i int) float64 {

@@ -1,6 +1,6 @@
 # Chorus skirt, Harbour Lane Playhouse. The waist of size 40 was
 # mistyped when the table was copied.
-garment "chorus-skirt" { # fault size-step note 50mm
+garment "chorus-skirt" {
   unit      = "cm"
   sizes     = ["36", "38", "40", "42", "44"]
   base_size = "36"
@@ -16,7 +16,7 @@ size "38" {
 }
 size "40" {
   bust_girth  = 92
-  waist_girth = 79
+  waist_girth = 79 # fault size-step error 50mm
 }
 size "42" {
   bust_girth  = 96
