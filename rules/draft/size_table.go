@@ -220,12 +220,25 @@ func (t *table) fallsBack(s measuring.Series, at int) bool {
 				down++
 			}
 		}
-		grows := s.Values[0] < slices.Max(s.Values)
-		if grows && (up > down || up+down == 0) {
+		if t.growsElse(s) && (up > down || up+down == 0) {
 			return true
 		}
 	}
 	return false
+}
+
+// growsElse reports whether a measure grows at least as often as it falls.
+func (t *table) growsElse(s measuring.Series) bool {
+	up, down := 0, 0
+	for i := 1; i < len(s.Values); i++ {
+		switch step := s.Step(i - 1); {
+		case step > 0:
+			up++
+		case step < 0:
+			down++
+		}
+	}
+	return up > 0 && up >= down
 }
 
 // measures judges every body measure over all sizes.

@@ -18,13 +18,13 @@ var boneLengthGood string
 var BoneLength = &rules.Rule{
 	Name:     "bone-length",
 	Family:   "body",
-	Severity: rules.Warning,
+	Severity: rules.Error,
 	Doc: rules.Doc{
 		Title: "A bone is shorter than its channel, by a little at each end",
 		Why: "A bone that fills its channel pushes through the seam at its end, into the turned edge above or into the wearer below, and the edges " +
 			"cannot be stitched past it. When an edge is lowered at a fitting the bone has to follow.",
 		How: "The channel is the edge, or the part of it, that the bone lies along, measured on the stitch line, darts closed. Take off the length " +
-			"of the bone: what is left must be enough for both ends. A bone that is much too short is not looked for.",
+			"of the bone: what is left must be enough for both ends. A bone that is longer than its channel is an error, one that is too little shorter a warning. A bone that is much too short is not looked for.",
 		Fix: "Cut the bone shorter, or move the ends of its channel.",
 		Bad: boneLengthBad, Good: boneLengthGood, Since: "0.1",
 	},
@@ -53,5 +53,6 @@ func boneLength(p *rules.Pass, b *model.Bone) {
 		return fmt.Sprintf("%s is %s long, %s its channel along %s (%s); it is to end %s short of either end. Cut it to %s at most.",
 			b.Address(), p.Show(b.Length), than, b.Along, p.Show(channel), p.Show(p.Limit("end")), p.Show(channel-needed))
 	}
+	say.Mild = spare >= 0
 	p.AtLeast(spare, needed, say)
 }

@@ -1,9 +1,12 @@
 package fit
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"understitch/rules"
 )
 
 func TestBoneLength(t *testing.T) {
@@ -43,4 +46,11 @@ func TestBoneLength(t *testing.T) {
 	}
 	require.Equal(t, "bone.princess is 28.5 cm long, only 8 mm shorter than its channel along foundation.front.princess (29.3 cm); it is to end 6 mm short of either end. "+
 		"Cut it to 28.1 cm at most.", look(t, BoneLength, boneLengthBad).Findings[0].Message)
+}
+
+func TestABoneLongerThanItsChannelIsAnError(t *testing.T) {
+	require.Equal(t, rules.Warning, look(t, BoneLength, boneLengthBad).Findings[0].Severity)
+	long := strings.Replace(boneLengthBad, "length = 28.5", "length = 260", 1)
+	require.NotEqual(t, boneLengthBad, long)
+	require.Equal(t, rules.Error, look(t, BoneLength, long).Findings[0].Severity)
 }

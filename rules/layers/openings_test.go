@@ -110,3 +110,10 @@ func TestNoGirthAcrossALegOpening(t *testing.T) {
 		})
 	}
 }
+
+// A lining below the hem forbids cutting; one that ends too little above it does not.
+func TestALiningBelowTheHemIsAnError(t *testing.T) {
+	below := look(t, HemDrop, change(t, hemDropBad, "59.2", "60.5", "59.2", "60.5", "59.2", "60.5", "59.2", "60.5")).Findings
+	require.Equal(t, rules.Error, below[0].Severity)
+	require.Equal(t, rules.Warning, look(t, HemDrop, hemDropBad).Findings[0].Severity)
+}

@@ -95,3 +95,11 @@ func partAccount(g *model.Garment, e *model.Edge, part model.Part, what string) 
 		l.Sum(0, part.Length(), "is the longest part of it that %s", what)
 	}
 }
+
+func shareAccount(d *model.Dart, place string, has float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(0, d.Intake, "is what %s takes out", d.Address())
+		l.Beside(0, has, "is what %s has", place)
+		l.ResultIn(rules.Ratio, 0, d.Intake/has, "is the share that the dart takes")
+	}
+}

@@ -20,26 +20,32 @@ var dartLegsGood string
 var DartLegs = rules.Rule{
 	Name:     "dart-legs",
 	Family:   "seams",
-	Severity: rules.Warning,
+	Severity: rules.Error,
 	Doc: rules.Doc{
-		Title: "The legs of a dart are equally long, and the edge runs on smoothly over the closed dart",
+		Title: "The legs of a dart are equally long, the edge runs on smoothly over the closed dart, and the dart takes no more than its place has",
 		Why: "Legs of unequal length leave a step in the edge, or the longer one is eased in and the dart puckers. An edge that is not true over " +
 			"the closed dart makes a peak or a hollow there, and a bubble under it.",
 		How: "Measure both legs from the tip to the ends of the mouth. A dart inside the piece has two pairs of legs. Then fold the dart shut and " +
 			"lay a ruler along the edge before the mouth: how far the edge behind the mouth turns from it is the angle given. That is left while " +
-			"the legs differ, and where the mouth reaches the end of the edge. A dart on a paper edge has no legs to measure.",
+			"the legs differ, and where the mouth reaches the end of the edge. A dart on a paper edge has no legs to measure. A dart that takes more than its share of its edge, or of its piece at that height, or " +
+			"more than any dart does, is an error; the rest are warnings.",
 		Fix: "Move the tip, or the middle of the mouth, until the legs are equal. Fold the dart shut on paper and true the edge over it; open " +
 			"again, the line bends at the mouth.",
 		Bad: dartLegsBad, Good: dartLegsGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "legs", Value: 1, Unit: rules.Millimetres, Text: "how much longer one leg may be than the other", Source: "common practice, no source"},
+		{Name: "share", Value: 0.5, Unit: rules.Ratio, Text: "how much of its edge, or of its piece's width, a dart may take", Source: "common practice, no source"},
+		{Name: "widest", Value: 150, Unit: rules.Millimetres, Text: "the widest dart there is", Source: "common practice, no source"},
 		{Name: "cap", Value: 3, Unit: rules.Degrees, Text: "how far the edge may turn over the closed dart", Source: "common practice, no source; that the edge must run on smoothly: What is truing, telus.net/inspiredsewing"},
 	},
 	Each: rules.Darts(dartLegs),
 }
 
 func dartLegs(p *rules.Pass, d *model.Dart) {
+	if tooWide(p, d) {
+		return
+	}
 	legs := d.Legs()
 	if len(legs) == 0 {
 		err := d.Piece.Undrawn()
@@ -57,7 +63,7 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 	for i, l := range legs {
 		a, b := l.Lengths()
 		unequal = unequal || math.Abs(a-b) > p.Limit("legs")
-		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Account: legsAccount(a, b), Cures: evenLegs(d), Message: func() string {
+		p.AtMost(math.Abs(a-b), "legs", rules.Say{Key: keys[i], Mild: true, Account: legsAccount(a, b), Cures: evenLegs(d), Message: func() string {
 			return fmt.Sprintf("the %s of %s are %s and %s long and differ by %s; no more than %s is allowed. Move the tip, or the middle of the mouth, until both are equal.",
 				keys[i], d.Address(), p.Show(a), p.Show(b), p.Show(math.Abs(a-b)), p.Show(p.Limit("legs")))
 		}})
@@ -69,7 +75,7 @@ func dartLegs(p *rules.Pass, d *model.Dart) {
 	if err != nil {
 		return // inside the piece, or at a corner: there is no edge to run on
 	}
-	p.AtMost(angle, "cap", rules.Say{Key: "cap", Account: capAccount(d, angle), Message: func() string {
+	p.AtMost(angle, "cap", rules.Say{Key: "cap", Mild: true, Account: capAccount(d, angle), Message: func() string {
 		return fmt.Sprintf("%s turns by %s° over %s once it is closed; no more than %s° is allowed. Close the dart and true the edge over it.",
 			d.On.Address(), model.Decimal(angle, 1), d.Address(), model.Decimal(p.Limit("cap"), 1))
 	}, Related: []rules.Related{{Message: "the edge it opens on", Place: d.On.Place}}})

@@ -27,7 +27,8 @@ var EdgeUnused = rules.Rule{
 		How: "Mark along each edge what its seams, shares, closures and elastics take up, and its fold or its finish. What stays unmarked is " +
 			"unused. Where two seams, closures or folds lie on each other it is used twice. A mirrored pair that one seam joins is one use. An " +
 			"edge with a finish or elastic may be sewn as well. An edge with which nothing at all is done is an error where it leaves its layer open at a " +
-			"level at which what the layer measures round is held against the body or another layer; else it is a warning.",
+			"level at which what the layer measures round is held against the body or another layer. It is one too where it looks like a forgotten seam: by its name, " +
+			"by the edge of its name on another layer, which is sewn, or by another edge of its piece that is as long. Else it is a warning.",
 		Fix: "Name the edge in the seam, share or closure it belongs to, lay it to the fold, or state its finish. Give each of two seams its part of the edge: " +
 			"part(shell.back.centre, hip, end).",
 		Bad: edgeUnusedBad, Good: edgeUnusedGood, Since: "0.1",
@@ -36,6 +37,7 @@ var EdgeUnused = rules.Rule{
 		{Name: "unused", Value: 1, Unit: rules.Millimetres, Text: "the longest part of an edge that may be left over", Source: "common practice, no source"},
 		{Name: "fits", Value: 3.2, Unit: rules.Millimetres, Text: "how near the sides of a seam must come to its ease for the edge to be taken as forgotten there", Source: "1/8 inch, 10 Patternwork Skills, Threads 200, 2018/19"},
 		{Name: "straight", Value: 0.5, Unit: rules.Millimetres, Text: "how far an edge may bend and still be taken for one that was to lie on the fold", Source: "common practice, no source"},
+		{Name: "shortest", Value: 80, Unit: rules.Millimetres, Text: "the shortest edge that is taken for a forgotten seam by its length", Source: "common practice, no source"},
 		{Name: "twice", Value: 1, Unit: rules.Millimetres, Text: "how far two uses of an edge may overlap", Source: "common practice, no source"},
 	},
 	Each: rules.Edges(edgeUnused),
@@ -63,6 +65,11 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 				why += " If it is the middle of the piece, " + fold + ". If not, one of these:"
 			}
 			say.Message = func() string { return leftOver(p, e, longest, why) }
+		} else if why := guess.Unsewn(p.Garment, e, p.Limit("fits"), p.Limit("shortest")); why != "" {
+			say.Mild = false
+			say.Message = func() string {
+				return leftOver(p, e, longest, " It looks like a seam that was forgotten: "+why+".")
+			}
 		}
 	}
 	p.AtMost(longest.Length(), "unused", say)

@@ -226,14 +226,14 @@ piece "back" {
 `
 	for _, c := range []struct{ name, front, back, rest string }{
 		{"sewn", "", "", `seam "side" { join = [shell.front.side, shell.back.side] }`},
-		{"forgotten", " # fault edge-unused warning 400mm", " # fault edge-unused warning 400mm", ""},
-		{"held in by elastic, which finishes it", "", " # fault edge-unused warning 400mm", `elastic "leg" {
+		{"forgotten", " # fault edge-unused error 400mm", " # fault edge-unused error 400mm", ""},
+		{"held in by elastic, which finishes it", "", " # fault edge-unused error 400mm", `elastic "leg" {
   edges  = [shell.front.side]
   length = 30
 }`},
 		{"sewn twice", " # fault edge-unused warning 400mm", " # fault edge-unused warning 400mm", `seam "side" { join = [shell.front.side, shell.back.side] }
 seam "other" { join = [shell.back.side, shell.front.side] }`},
-		{"a mirrored pair is one use", "", " # fault edge-unused warning 400mm", `seam "side" { join = [shell.front.side, shell.front.side] }`},
+		{"a mirrored pair is one use", "", " # fault edge-unused error 400mm", `seam "side" { join = [shell.front.side, shell.front.side] }`},
 		{"two seams for one mirrored pair", " # fault edge-unused warning 400mm", "", `seam "side" { join = [shell.back.side, shell.back.side] }
 seam "front" { join = [shell.front.side, shell.front.side] }
 seam "again" { join = [shell.front.side, shell.front.side] }`},

@@ -13,7 +13,7 @@ layer "shell" {
       line   = [[0, 0], [20, 0]]
       finish = "bound"
     }
-    edge "side" { line = [[20, 0], [24, 60]] } # fault edge-unused warning 601mm
+    edge "side" { line = [[20, 0], [24, 60]] } # fault edge-unused error 601mm
     edge "hem" {
       line   = [[24, 60], [0, 60]]
       finish = "hem"
@@ -26,7 +26,7 @@ layer "shell" {
       line   = [[60, 0], [40, 0]]
       finish = "bound"
     }
-    edge "side" { line = [[40, 0], [36, 60]] } # fault edge-unused warning 601mm
+    edge "side" { line = [[40, 0], [36, 60]] } # fault edge-unused error 601mm
     edge "hem" {
       line   = [[36, 60], [60, 60]]
       finish = "hem"
