@@ -39,35 +39,6 @@ func (c *Closure) LevelAt(l *Level) (float64, error) {
 	return math.Abs(s.Edge.Net(at) - s.Edge.Net(start)), nil
 }
 
-// SewnLength of the closure along one of its edges as drawn, darts closed.
-func (c *Closure) SewnLength(side int) (float64, error) { return c.Stretch(side).SewnLength() }
-
-// FullLength is how long the closure is when made up; see Stretch.FullLength.
-func (c *Closure) FullLength() (length float64, halves bool, err error) {
-	return c.Stretch(0).FullLength()
-}
-
-// FullLength is the length of the stretch when the piece is cut, darts closed.
-// An edge that runs up to the fold is drawn by its half: the cloth on the other
-// side of the fold continues it, so it counts twice, and halves says so.
-func (s Stretch) FullLength() (length float64, halves bool, err error) {
-	from, to, err := s.Extent()
-	if err != nil {
-		return 0, false, err
-	}
-	e, fold := s.Edge, s.Edge.Piece.Fold
-	length = e.Net(to) - e.Net(from)
-	if fold == nil || fold == e {
-		return length, false, nil
-	}
-	atStart := from < NearEnd && e.Neighbour(false) == fold
-	atEnd := to > e.Length()-NearEnd && e.Neighbour(true) == fold
-	if atStart || atEnd {
-		return 2 * length, true, nil
-	}
-	return length, false, nil
-}
-
 // Window is a span of lengths that can be cut from a tape with a whole number
 // of fasteners on it.
 type Window struct {
@@ -117,4 +88,44 @@ func (t *Tape) Windows(length float64) (holding []Window, below, above *Window) 
 		}
 	}
 	return holding, below, above
+}
+
+// Nearest is the span with the most room round a length, or where none holds it
+// the nearest; and the spans to choose from. There is none where the tape cannot
+// be cut at all.
+func (t *Tape) Nearest(length float64) (Window, []Window) {
+	choices, below, above := t.Windows(length)
+	if len(choices) == 0 {
+		for _, w := range []*Window{below, above} {
+			if w != nil {
+				choices = append(choices, *w)
+			}
+		}
+	}
+	best, most := Window{}, math.Inf(-1)
+	for _, w := range choices {
+		if r := (Range{w.Low, w.High}).Room(length); r > most {
+			best, most = w, r
+		}
+	}
+	return best, choices
+}
+
+// EndMargin is how far either end of a tape of a length lies from its metal, when
+// so many fasteners lie in the middle of it.
+func (t *Tape) EndMargin(length float64, fasteners int) float64 {
+	return (length - float64(fasteners-1)*t.Pitch - t.Head) / 2
+}
+
+// ZipsAround are the longest length in stock that goes into an opening and the
+// shortest that does not; 0 for none.
+func (c *Closure) ZipsAround(opening float64) (shorter, longer float64) {
+	const grain = 1e-6 // 33.9 cm is not quite 339 mm in binary
+	for _, l := range slices.Sorted(slices.Values(c.Stock)) {
+		if l > opening+grain {
+			return shorter, l
+		}
+		shorter = math.Min(l, opening)
+	}
+	return shorter, 0
 }

@@ -97,8 +97,7 @@ const CornerReach = 0.5
 // edge of its other half, or nil.
 func (g *Garment) JoinedToItself(e *Edge) *Join {
 	for _, j := range g.Joins() {
-		first, second := j.Sides[0], j.Sides[1]
-		if len(first) == 1 && len(second) == 1 && first[0].Edge == e && second[0].Edge == e {
+		if Has(j.Sides[0], e) && Has(j.Sides[1], e) {
 			return j
 		}
 	}

@@ -90,9 +90,15 @@ func OfSeam(g *model.Garment, s *model.Seam) Pair { return join(g, g.JoinOf(s)) 
 func OfShare(g *model.Garment, s *model.Share) Pair { return pair(sewing.ShareWalks(g, s)) }
 
 // OfClosure measures the two edges of a closure and what it adds when closed, in
-// millimetres.
+// millimetres; an edge that is drawn by its half counts both.
 func OfClosure(g *model.Garment, c *model.Closure) Closure {
 	out := Closure{Pair: join(g, g.JoinOf(c))}
+	first, errFirst := sewing.WholeClosure(g, c, 0)
+	second, errSecond := sewing.WholeClosure(g, c, 1)
+	if out.Sides != nil && errFirst == nil && errSecond == nil {
+		difference := first.Length - second.Length
+		out.Sides, out.Difference = &[2]float64{first.Length, second.Length}, &difference
+	}
 	if c.Tape != nil {
 		out.Across = figure(sewing.Across(c))
 	}
@@ -121,7 +127,10 @@ func pair(a, b *sewing.Walk, foundBy string, err error) Pair {
 
 // OfElastic measures what an elastic is sewn to, and its own length, in
 // millimetres.
-func OfElastic(e *model.Elastic) Elastic { return Elastic{figure(together(e.Edges)), known(e.Length)} }
+func OfElastic(g *model.Garment, e *model.Elastic) Elastic {
+	whole, err := sewing.WholeOf(g, e.Edges)
+	return Elastic{figure(whole.Length, err), known(e.Length)}
+}
 
 // OfBone measures the line that a bone lies along, and its own length, in
 // millimetres.

@@ -39,7 +39,7 @@ func Of(g *model.Garment) Size {
 		s.Runs[x.Name] = OfRun(g, x)
 	}
 	for _, x := range g.Elastics {
-		s.Elastics[x.Name] = OfElastic(x)
+		s.Elastics[x.Name] = OfElastic(g, x)
 	}
 	for _, x := range g.Bones {
 		s.Bones[x.Name] = OfBone(x)
@@ -95,18 +95,6 @@ func OfRun(g *model.Garment, m *model.Measure) Run {
 		out.Parts = append(out.Parts, RunPart{item, p.Length})
 	}
 	return out
-}
-
-func together(stretches []model.Stretch) (float64, error) {
-	sum := 0.0
-	for _, s := range stretches {
-		l, err := s.SewnLength()
-		if err != nil {
-			return 0, err
-		}
-		sum += l
-	}
-	return sum, nil
 }
 
 func (l Levels) put(level *model.Level, v float64, err error) {

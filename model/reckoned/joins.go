@@ -116,23 +116,23 @@ func (l *Lines) group(depth int, sign float64, pieces model.Group, level *model.
 
 func (l *Lines) closure(g *model.Garment, c *model.Closure) {
 	l.join(g, g.JoinOf(c))
-	if _, _, err := c.FullLength(); err != nil {
+	if _, err := sewing.WholeClosure(g, c, 0); err != nil {
 		l.cannot(0, err)
 		return
 	}
-	l.Full(0, 1, g.JoinOf(c).Sides[0][0], "")
+	l.Full(g, 0, 1, g.JoinOf(c).Sides[0][0], "")
 	if c.Tape == nil {
 		return
 	}
-	l.Tape(c, c.Tape)
+	l.Tape(g, c, c.Tape)
 	if across, err := sewing.Across(c); err == nil {
 		l.Beside(0, across, "across when closed, in a run")
 	}
 }
 
 // Tape tells where a tape can be cut for a closure.
-func (l *Lines) Tape(c *model.Closure, t *model.Tape) {
-	length, _, err := c.FullLength()
+func (l *Lines) Tape(g *model.Garment, c *model.Closure, t *model.Tape) {
+	whole, err := sewing.WholeClosure(g, c, 0)
 	if err != nil {
 		l.cannot(0, err)
 		return
@@ -140,7 +140,7 @@ func (l *Lines) Tape(c *model.Closure, t *model.Tape) {
 	l.Beside(1, t.Pitch, "pitch of tape.%s", t.Name)
 	l.Beside(1, t.Head, "metal along it")
 	l.Beside(1, t.Clear, "least clear of metal at a cut")
-	holding, below, above := t.Windows(length)
+	holding, below, above := t.Windows(whole.Length)
 	for _, w := range append(holding, around(below, above)...) {
 		l.Beside(1, w.Low, "with %d fasteners it can be cut from", w.Fasteners)
 		l.Beside(1, w.High, "to")
@@ -159,7 +159,7 @@ func around(below, above *model.Window) []model.Window {
 
 // Full accounts for a stretch of edge as it is when the piece is made up: what is
 // drawn by its half counts twice.
-func (l *Lines) Full(depth int, sign float64, s model.Stretch, name string) {
+func (l *Lines) Full(g *model.Garment, depth int, sign float64, s model.Stretch, name string) {
 	from, to, err := s.Extent()
 	if err != nil {
 		l.cannot(depth, err)
@@ -168,17 +168,17 @@ func (l *Lines) Full(depth int, sign float64, s model.Stretch, name string) {
 	if name != "" {
 		name = ", " + name
 	}
-	full, halves, err := s.FullLength()
+	whole, err := sewing.WholeOf(g, []model.Stretch{s})
 	if err != nil {
 		l.cannot(depth, err)
 		return
 	}
-	if !halves {
+	if !whole.Halves {
 		l.stretch(depth, sign, s.Edge, from, to)
 		return
 	}
 	l.stretch(depth+1, 1, s.Edge, from, to)
-	l.Result(depth, sign*full, "%s%s twice, both halves beside the fold together%s", less(sign), s, name)
+	l.Result(depth, sign*whole.Length, "%s%s twice, both halves together%s", less(sign), s, name)
 }
 
 // Run accounts for a run of a tape over the pattern, and the ease in it.
@@ -212,7 +212,7 @@ func (l *Lines) Elastic(g *model.Garment, e *model.Elastic) {
 		l.cannot(0, err)
 		return
 	}
-	length, halves, err := sewing.RoundLength(g, e.Edges)
+	whole, err := sewing.WholeOf(g, e.Edges)
 	if err != nil {
 		l.cannot(0, err)
 		return
@@ -221,8 +221,8 @@ func (l *Lines) Elastic(g *model.Garment, e *model.Elastic) {
 		l.stretch(2, 1, r.Edge, r.From, r.To)
 	}
 	l.Sum(1, w.Length, "the edges in all")
-	if halves {
-		l.Result(0, length, "twice that, as it goes on in the other half")
+	if whole.Halves {
+		l.Result(0, whole.Length, "twice that, as it goes on in the other half")
 	}
 	l.Result(0, e.Length, "is the elastic")
 }

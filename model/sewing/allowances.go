@@ -67,7 +67,8 @@ func AllowancesAlong(a, b *Walk) []AllowanceSpan {
 type AllowanceStep struct {
 	Before, After *model.Edge
 	At            float64
-	Notched       bool // a notch marks the step
+	Notched       bool    // a notch marks the step
+	Turn          float64 // by how much the line turns there, in degrees; NaN where it is not drawn
 }
 
 // atStep is how near a notch must be to a step in the allowance to mark it.
@@ -83,13 +84,24 @@ func (w *Walk) AllowanceSteps(least float64) []AllowanceStep {
 		if before.Piece != after.Piece || !(math.Abs(before.Allowance.Width-after.Allowance.Width) > least) {
 			continue
 		}
-		step := AllowanceStep{Before: before, After: after, At: w.Runs[i].Start}
+		step := AllowanceStep{Before: before, After: after, At: w.Runs[i].Start, Turn: math.Abs(180 - w.Runs[i-1].CornerAngle(true))}
 		for _, n := range w.Notches {
 			step.Notched = step.Notched || math.Abs(n.At-step.At) <= atStep
 		}
 		out = append(out, step)
 	}
 	return out
+}
+
+// RunsOn are the two edges of one finish that run on into each other across the
+// end (or the start) of a join, as a hem does across a side seam; ok is false
+// where none do, or an allowance is not known.
+func RunsOn(a, b *Walk, atEnd bool) (x, y *model.Edge, ok bool) {
+	x, y = a.Corner(atEnd), b.Corner(atEnd)
+	if x == nil || y == nil || x == y || x.Finish == "" || x.Finish != y.Finish {
+		return nil, nil, false
+	}
+	return x, y, model.Known(x.Allowance.Width) && model.Known(y.Allowance.Width)
 }
 
 // AllowanceApart is the largest difference, in millimetres, between the edge's

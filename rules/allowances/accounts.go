@@ -15,6 +15,16 @@ func matchAccount(p *rules.Pass, s sewing.AllowanceSpan, where string) rules.Acc
 	}
 }
 
+// runOnAccount tells both allowances, the wider first.
+func runOnAccount(x, y *model.Edge) rules.Account {
+	if x.Allowance.Width < y.Allowance.Width {
+		x, y = y, x
+	}
+	return func(l *reckoned.Lines) {
+		l.Differ(rules.Millimetres, 0, x.Allowance.Width, reckoned.AllowanceText(x), y.Allowance.Width, reckoned.AllowanceText(y))
+	}
+}
+
 func stepAccount(s sewing.AllowanceStep) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Allowance(1, s.Before)

@@ -30,7 +30,8 @@ var Match = rules.Rule{
 		Why: "The machinist lays cut edge on cut edge. Where the allowances differ, one stitch line is shifted by the difference on one side of " +
 			"every such seam, and the garment comes out too wide or too narrow.",
 		How: "Lay the two sides along each other and read off both allowances wherever an edge begins on either. Within a piece the allowance may " +
-			"change along a seam only where a notch tells the machinist so.",
+			"change along a seam only at a true corner, or where a notch tells the machinist so. Edges that run on over a seam and have the same finish, " +
+			"hem to hem or neck to neck, carry the same allowance where they meet.",
 		Nothing: "No allowance along it is known.",
 		Fix: "Give both edges the same allowance, and put a notch where it changes. A difference that is meant, as in a lapped seam, is waived " +
 			"with its reason.",
@@ -38,13 +39,18 @@ var Match = rules.Rule{
 	},
 	Limits: []rules.Limit{
 		{Name: "match", Value: 0.5, Unit: rules.Millimetres, Text: "how far the allowances of two edges that are sewn together may differ", Source: pencil},
+		{Name: "corner", Value: 30, Unit: rules.Degrees, Text: "a line that turns by more than this is a true corner, where the allowance may change without a notch", Source: "common practice, no source"},
 	},
 	Each: func(g *model.Garment, look func(model.Thing, func(*rules.Pass))) {
 		said := reported{map[[2]*model.Edge][]rules.Under{}, map[*model.Edge][]rules.Under{}, map[model.Place][]rules.Under{}}
+		ran := map[[2]*model.Edge]bool{}
 		for _, j := range g.Joins() {
 			look(j, func(p *rules.Pass) {
 				a, b, err := sewing.Walks(g, j)
 				said.match(p, j.Thing, a, b, err)
+				if err == nil {
+					runOn(p, ran, a, b)
+				}
 			})
 		}
 		for _, s := range g.Shares {
@@ -176,11 +182,32 @@ func where(p *rules.Pass, along *sewing.Walk, group []sewing.AllowanceSpan) stri
 	return "from " + start + " to " + end + " along the seam"
 }
 
+// runOn checks the edges that run on across the ends of a seam or closure.
+func runOn(p *rules.Pass, ran map[[2]*model.Edge]bool, a, b *sewing.Walk) {
+	for _, atEnd := range []bool{false, true} {
+		x, y, ok := sewing.RunsOn(a, b, atEnd)
+		if !ok || ran[[2]*model.Edge{x, y}] || ran[[2]*model.Edge{y, x}] {
+			continue
+		}
+		ran[[2]*model.Edge{x, y}] = true
+		apart := math.Abs(x.Allowance.Width - y.Allowance.Width)
+		p.AtMost(apart, "match", rules.Say{
+			Key: x.Address() + " into " + y.Address(), Place: stated(x), Account: runOnAccount(x, y),
+			Message: func() string {
+				return fmt.Sprintf("%s carries an allowance of %s and %s, into which it runs on over the seam, %s: they differ by %s, and both are finished alike (%s). Give both the same allowance.",
+					x.Address(), p.Show(x.Allowance.Width), y.Address(), p.Show(y.Allowance.Width), p.Show(apart), x.Finish)
+			},
+			Related: []rules.Related{{Message: "the other allowance", Place: stated(y)}},
+			Mend:    &rules.Mend{Title: fmt.Sprintf("give %s and %s one allowance", x.Address(), y.Address())},
+		})
+	}
+}
+
 // steps judges the places where the allowance changes within a piece.
 func steps(p *rules.Pass, w *sewing.Walk) {
 	for _, s := range w.AllowanceSteps(p.Limit("match")) {
 		say := rules.Say{Key: "step at " + s.After.Address(), Place: s.After.Place, Account: stepAccount(s)}
-		if s.Notched {
+		if s.Notched || s.Turn > p.Limit("corner") {
 			p.Good(say)
 			continue
 		}

@@ -11,8 +11,8 @@ import (
 func edgesAccount(g *model.Garment, c *model.Closure, diff float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		sides := g.JoinOf(c).Sides
-		l.Stretch(1, 1, sides[0][0])
-		l.Stretch(1, -1, sides[1][0])
+		l.Full(g, 1, 1, sides[0][0], "")
+		l.Full(g, 1, -1, sides[1][0], "")
 		l.Sum(0, diff, "is how much longer the first is")
 	}
 }
@@ -20,8 +20,8 @@ func edgesAccount(g *model.Garment, c *model.Closure, diff float64) rules.Accoun
 // cutAccount tells where the tape can be cut, and how long the closure is.
 func cutAccount(g *model.Garment, c *model.Closure, t *model.Tape) rules.Account {
 	return func(l *reckoned.Lines) {
-		l.Tape(c, t)
-		l.Full(0, 1, g.JoinOf(c).Sides[0][0], "the closure made up")
+		l.Tape(g, c, t)
+		l.Full(g, 0, 1, g.JoinOf(c).Sides[0][0], "the closure made up")
 	}
 }
 
@@ -34,7 +34,7 @@ func driftAccount(p *rules.Pass, a, b *model.Tape, gaps int, apart float64) rule
 
 func zipAccount(g *model.Garment, c *model.Closure, zip, least, percent float64) rules.Account {
 	return func(l *reckoned.Lines) {
-		l.Full(1, 1, g.JoinOf(c).Sides[0][0], "the opening made up")
+		l.Full(g, 1, 1, g.JoinOf(c).Sides[0][0], "the opening made up")
 		l.Beside(1, least, "is the shortest zip that is allowed, %s %% shorter", model.Decimal(percent, 1))
 		l.Result(0, zip, "is the zip in stock that comes nearest to filling it")
 	}
@@ -68,7 +68,7 @@ func (b *buttoning) roomAccount(length, room, needed float64) rules.Account {
 			l.Sum(0, room, "is how far it lies from the start")
 			return
 		}
-		l.Stretch(1, 1, b.Garment.JoinOf(b.closure).Sides[0][0])
+		l.Full(b.Garment, 1, 1, b.Garment.JoinOf(b.closure).Sides[0][0], "")
 		l.Add(1, -last, "less the last button along it")
 		l.Sum(0, length-last, "is how far that lies from the end")
 	}

@@ -9,6 +9,7 @@ import (
 
 	"understitch/model"
 	"understitch/model/measuring"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -169,7 +170,8 @@ func strains(l *model.Level) bool {
 }
 
 func (b *buttoning) room() {
-	length, err := b.closure.SewnLength(0)
+	whole, err := sewing.WholeClosure(b.Garment, b.closure, 0)
+	length := whole.Length
 	if err != nil {
 		b.Cannot(err, rules.Say{Key: "room"})
 		return

@@ -149,7 +149,7 @@ func TestTapeCutNamesLengthsThatCanBeCut(t *testing.T) {
 		}
 		length := rapid.Float64Range(5, 400).Draw(t, "length")
 		p := &rules.Pass{Garment: &model.Garment{Unit: model.Millimetre}}
-		w, choices := nearestWindow(tape, length)
+		w, choices := tape.Nearest(length)
 		require.NotEmpty(t, choices)
 		require.Contains(t, choices, w)
 		for _, c := range choices {

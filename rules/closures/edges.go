@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -24,7 +25,8 @@ var Edges = &rules.Rule{
 		Title: "Both edges of a closure are equally long",
 		Why: "A fastener holds its two edges together point by point. Where one edge is longer it stands away from the body between the fasteners, " +
 			"or the neck and the hem meet in a step.",
-		How: "Both edges are measured along the stitch line, darts closed, between the closure's from and to where it states them. The two halves " +
+		How: "Both edges are measured along the stitch line, darts closed, between the closure's from and to where it states them. An edge that " +
+			"runs up to the fold, or to the seam of a pair, counts both halves. The two halves " +
 			"of a mirrored pair, one edge named twice, are equal by themselves.",
 		Fix: "True the two edges to one length: shorten the longer or lengthen the shorter at the end that meets nothing, and carry the change to " +
 			"the layers that share the edge.",
@@ -39,11 +41,12 @@ func edges(p *rules.Pass, c *model.Closure) {
 	say := rules.Say{Place: c.Edges[1].Place}
 	var lengths [2]float64
 	for i := range lengths {
-		l, err := c.SewnLength(i)
+		whole, err := sewing.WholeClosure(p.Garment, c, i)
 		if err != nil {
 			p.Cannot(err, say)
 			return
 		}
+		l := whole.Length
 		lengths[i] = l
 		say.Related = append(say.Related, rules.Related{
 			Message: fmt.Sprintf("%s is %s long", c.Edges[i], p.Show(l)), Place: c.Edges[i].Edge.Place,

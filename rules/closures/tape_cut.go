@@ -7,6 +7,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -27,7 +28,7 @@ var TapeCut = &rules.Rule{
 		Why: "Hooks and snaps sit on their tape at a fixed pitch. A length that falls on one means cutting through metal, or a tape that ends " +
 			"short of the edge and gapes, or one that is bent round the end and digs in. The edge has to be drafted to a length that the tape can " +
 			"have.",
-		How: "The closure is measured along its stitch line, darts closed; an edge that runs up to the fold counts both halves. Say the tape is to " +
+		How: "The closure is measured along its stitch line, darts closed; an edge that runs up to the fold, or to the seam of a pair, counts both halves. Say the tape is to " +
 			"carry two hooks. The shortest piece runs from one to the other, one metal more, and the clear space at both ends. The longest runs " +
 			"from the hook before them to the hook after them, less one metal and the clear space at both ends. At a pitch of 19 mm, with 9 mm of " +
 			"metal and 1.5 mm clear, that is from 31 to 45 mm. In between both ends lie in a clear gap. The figure is the room to the nearer end.",
@@ -63,42 +64,23 @@ func tapeCut(p *rules.Pass, c *model.Closure) {
 		p.Fault(say)
 		return
 	}
-	length, halves, err := c.FullLength()
+	whole, err := sewing.WholeClosure(p.Garment, c, 0)
+	length := whole.Length
 	if err != nil {
 		p.Cannot(err, say)
 		return
 	}
-	w, choices := nearestWindow(t, length)
+	w, choices := t.Nearest(length)
 	say.Account = cutAccount(p.Garment, c, t)
 	say.Message = func() string {
 		both := ""
-		if halves {
-			both = ", both halves beside the fold together"
+		if whole.Halves {
+			both = ", both halves together"
 		}
 		return fmt.Sprintf("%s is %s long%s, and tape.%s cannot be cut there without meeting one of its %s. It can be cut at %s.",
 			c.Address(), p.Show(length), both, t.Name, fasteners(t), alternatives(p, t, length, choices))
 	}
 	p.Within(length, model.Range{Low: w.Low, High: w.High}, "", say)
-}
-
-// nearestWindow is the span with the most room round the length, or where none
-// holds it the nearest; and the spans to choose from.
-func nearestWindow(t *model.Tape, length float64) (model.Window, []model.Window) {
-	choices, below, above := t.Windows(length)
-	if len(choices) == 0 {
-		for _, w := range []*model.Window{below, above} {
-			if w != nil {
-				choices = append(choices, *w)
-			}
-		}
-	}
-	best, most := model.Window{}, math.Inf(-1)
-	for _, w := range choices {
-		if r := (model.Range{Low: w.Low, High: w.High}).Room(length); r > most {
-			best, most = w, r
-		}
-	}
-	return best, choices
 }
 
 // alternatives names for each span the nearest length in it and the one that
@@ -116,7 +98,7 @@ func alternatives(p *rules.Pass, t *model.Tape, length float64, choices []model.
 		middle := (w.Low + w.High) / 2
 		text += fmt.Sprintf("%s with %s (%s %s), best at %s, with %s clear of metal at both ends",
 			p.Show(near), count(w.Fasteners, t), p.Show(math.Abs(near-length)), change,
-			p.Show(middle), p.Show((middle-float64(w.Fasteners-1)*t.Pitch-t.Head)/2))
+			p.Show(middle), p.Show(t.EndMargin(middle, w.Fasteners)))
 	}
 	return text
 }

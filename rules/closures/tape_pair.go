@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -56,12 +57,13 @@ func tapePair(p *rules.Pass, c *model.Closure) {
 		p.Fault(say)
 		return
 	}
-	length, _, err := c.FullLength()
+	whole, err := sewing.WholeClosure(p.Garment, c, 0)
+	length := whole.Length
 	if err != nil {
 		p.Cannot(err, say)
 		return
 	}
-	w, _ := nearestWindow(a, length)
+	w, _ := a.Nearest(length)
 	gaps := max(w.Fasteners-1, 0)
 	apart := math.Abs(a.Pitch-b.Pitch) * float64(gaps)
 	say.Key, say.Account = "pitch", driftAccount(p, a, b, gaps, apart)

@@ -3,10 +3,9 @@ package closures
 import (
 	_ "embed"
 	"fmt"
-	"math"
-	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -25,7 +24,7 @@ var ZipLength = &rules.Rule{
 		Title: "A zip in stock fits its opening",
 		Why: "Zips are made in fixed lengths. One that is longer than its opening ends in the seam below and bulges there. One that is much " +
 			"shorter leaves a hole above its slider, or an opening too small to get into.",
-		How: "The opening is measured along the stitch line, darts closed; an edge that runs up to the fold counts both halves. The longest zip in " +
+		How: "The opening is measured along the stitch line, darts closed; an edge that runs up to the fold, or to the seam of a pair, counts both halves. The longest zip in " +
 			"stock that goes into it may be shorter by a few percent and no more: no zip is exactly as long as it says, and room is left at its " +
 			"top.",
 		Nothing: "The closure is no zip, or states no zips in stock.",
@@ -46,13 +45,14 @@ func zipLength(p *rules.Pass, c *model.Closure) {
 		return
 	}
 	say := rules.Say{Place: c.Edges[0].Place}
-	opening, _, err := c.FullLength()
+	whole, err := sewing.WholeClosure(p.Garment, c, 0)
+	opening := whole.Length
 	if err != nil {
 		p.Cannot(err, say)
 		return
 	}
 	share := 1 - p.Limit("short")/100
-	shorter, longer := around(c.Stock, opening)
+	shorter, longer := c.ZipsAround(opening)
 	zip := shorter
 	if zip == 0 {
 		zip = longer
@@ -72,17 +72,4 @@ func zipLength(p *rules.Pass, c *model.Closure) {
 		return text + "."
 	}
 	p.Within(zip, model.Range{Low: opening * share, High: opening}, "", say)
-}
-
-// around are the longest length in stock that goes into an opening and the
-// shortest that does not; 0 for none.
-func around(stock []float64, opening float64) (shorter, longer float64) {
-	const grain = 1e-6 // 33.9 cm is not quite 339 mm in binary
-	for _, l := range slices.Sorted(slices.Values(stock)) {
-		if l > opening+grain {
-			return shorter, l
-		}
-		shorter = math.Min(l, opening)
-	}
-	return shorter, 0
 }

@@ -27,8 +27,9 @@ var MirrorPair = rules.Rule{
 		How: "Count how many are cut. Mirrored pieces are cut in twos; a piece cut once is not mirrored. A piece that a seam or closure joins to " +
 			"itself is cut more than once, or lies on the fold. A piece cut once and off the fold, all along whose seams there is twice as much to sew " +
 			"to as there is of it, is cut too seldom; where its seams do not tell, the piece that lies on it in an inside may. Two that are cut are taken to be a mirrored pair unless the piece says mirrored = " +
-			"false.",
-		Fix: "Say cut = 2, or lay the piece to the fold; or take out mirrored, or the seam that joins the edge to itself.",
+			"false. Then they must not be left and right: not be joined to their own other half, nor to a mirrored pair, unless the piece is the same as " +
+			"its mirror image.",
+		Fix: "Say cut = 2, take out mirrored = false, or lay the piece to the fold; or take out mirrored, or the seam that joins the edge to itself.",
 		Bad: mirrorPairBad, Good: mirrorPairGood, Since: "0.1",
 	},
 	Each: rules.Pieces(mirrorPair),
@@ -53,6 +54,7 @@ func mirrorPair(p *rules.Pass, piece *model.Piece) {
 		p.Fault(say)
 	}
 	cutShort(p, piece)
+	twoLefts(p, piece)
 	for _, e := range piece.Edges {
 		if j := p.Garment.JoinedToItself(e); j != nil {
 			otherHalf(p, piece, e, j)

@@ -46,7 +46,8 @@ func elasticRatio(p *rules.Pass, e *model.Elastic) {
 		p.NothingHere()
 		return
 	}
-	edges, halves, err := sewing.RoundLength(p.Garment, e.Edges)
+	whole, err := sewing.WholeOf(p.Garment, e.Edges)
+	edges := whole.Length
 	if err != nil {
 		p.Cannot(err, rules.Say{})
 		return
@@ -58,7 +59,7 @@ func elasticRatio(p *rules.Pass, e *model.Elastic) {
 	}
 	say.Message = func() string {
 		both := ""
-		if halves {
+		if whole.Halves {
 			both = ", both halves together"
 		}
 		how, mend := "long", "shorten"

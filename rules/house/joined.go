@@ -98,7 +98,7 @@ var elasticKind = &kind{
 	figures: []figure{
 		textOf("name", func(e *model.Elastic) string { return e.Name }),
 		address[*model.Elastic](),
-		maybe("edges", length, func(_ *model.Garment, e *model.Elastic) *float64 { return measured.OfElastic(e).Edges }),
+		maybe("edges", length, func(g *model.Garment, e *model.Elastic) *float64 { return measured.OfElastic(g, e).Edges }),
 		lengthOf("length", func(e *model.Elastic) float64 { return e.Length }),
 	},
 }

@@ -121,7 +121,7 @@ func TestWithoutLevels(t *testing.T) {
 	require.InDelta(t, math.Hypot(50, 200), at, 1e-9) // closed form
 	_, _, err = g.Notches()[1].Position()
 	require.Error(t, err)
-	length, err := g.Closures[0].SewnLength(1)
+	length, err := g.Closures[0].Stretch(1).SewnLength()
 	require.NoError(t, err)
 	require.InDelta(t, math.Hypot(50, 200), length, 1e-9)
 	require.Equal(t, model.AtNotch, g.Closures[0].Edges[0].To.Kind)

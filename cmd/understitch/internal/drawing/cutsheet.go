@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"understitch/model"
+	"understitch/model/curve"
 	"understitch/model/measuring"
 	"understitch/model/sewing"
 )
@@ -31,6 +32,7 @@ type CutLayer struct {
 type CutPiece struct {
 	Name       string
 	How        string // "cut 1 on the fold"
+	Grain      string // "grain along centre"; "" where none is drawn
 	Allowances []string
 	Notches    []string
 	ByTape     bool // there is no drawing of it
@@ -54,7 +56,7 @@ func CutSheetOf(g *model.Garment) *CutSheet {
 		}
 		for _, p := range l.Pieces {
 			layer.Pieces = append(layer.Pieces, CutPiece{
-				Name: p.Name, How: CutText(p), Allowances: allowances(g, p), Notches: notches(g, p), ByTape: p.Paper(),
+				Name: p.Name, How: CutText(p), Grain: grainText(p), Allowances: allowances(g, p), Notches: notches(g, p), ByTape: p.Paper(),
 			})
 		}
 		s.Layers = append(s.Layers, layer)
@@ -63,10 +65,10 @@ func CutSheetOf(g *model.Garment) *CutSheet {
 		s.closure(g, c)
 	}
 	for _, e := range g.Elastics {
-		s.Lengths = append(s.Lengths, CutLength{e.Address(), "elastic", g.Show(e.Length), "along " + sewing.SideText(e.Edges)})
+		s.length(g, CutLength{Subject: e.Address(), What: "elastic", How: "along " + sewing.SideText(e.Edges)}, e.Length, e.Edges)
 	}
 	for _, b := range g.Bones {
-		s.Lengths = append(s.Lengths, CutLength{b.Address(), "bone", g.Show(b.Length), "along " + b.Along.String()})
+		s.length(g, CutLength{Subject: b.Address(), What: "bone", How: "along " + b.Along.String()}, b.Length, []model.Stretch{b.Along})
 	}
 	return s
 }
@@ -116,23 +118,39 @@ func notches(g *model.Garment, p *model.Piece) []string {
 	return out
 }
 
+// length adds something whose length is stated, and how often the line that it
+// lies along is there.
+func (s *CutSheet) length(g *model.Garment, cut CutLength, mm float64, along []model.Stretch) {
+	whole, err := sewing.WholeOf(g, along)
+	if err != nil {
+		s.Problems = append(s.Problems, cut.Subject+": how many: "+err.Error())
+		whole.Copies = 1
+	}
+	cut.Length = counted(g, whole.Copies, mm)
+	s.Lengths = append(s.Lengths, cut)
+}
+
+// counted writes a length and how many of it are cut.
+func counted(g *model.Garment, n int, mm float64) string {
+	if n < 2 {
+		return g.Show(mm)
+	}
+	return fmt.Sprintf("%d of %s", n, g.Show(mm))
+}
+
 func (s *CutSheet) closure(g *model.Garment, c *model.Closure) {
-	length, _, err := c.FullLength()
+	whole, err := sewing.WholeClosure(g, c, 0)
 	if err != nil {
 		s.Problems = append(s.Problems, c.Address()+": "+err.Error())
 		return
 	}
-	cut := CutLength{Subject: c.Address(), What: c.Kind, Length: g.Show(length)}
+	cut := CutLength{Subject: c.Address(), What: c.Kind, Length: counted(g, whole.Copies, whole.Length)}
 	switch {
 	case c.Kind == "tape" && c.Tape != nil:
 		cut.What = "tape " + c.Tape.Name
-		n, fits := Fasteners(c.Tape, length)
-		cut.How = fmt.Sprintf("%d fasteners, both cuts %s from metal", n, g.Show(clearOf(c.Tape, length, n)))
-		if !c.Tape.CanBeCut() || !fits {
-			cut.How = "cannot be cut at this length without meeting metal"
-		}
-	case c.Kind == "zip":
-		cut.How = zipText(g, c, length)
+		cut.How = tapeText(g, c.Tape, whole.Length)
+	case c.Kind == "zip" && len(c.Stock) > 0:
+		cut.How = zipText(g, c, whole.Length)
 	case c.Kind == "button" && len(c.Buttons) == 1:
 		cut.How = "1 button"
 	case c.Kind == "button" && len(c.Buttons) > 1: // else it is not stated where they lie
@@ -141,21 +159,56 @@ func (s *CutSheet) closure(g *model.Garment, c *model.Closure) {
 	s.Lengths = append(s.Lengths, cut)
 }
 
-// zipText names the zip of the stock that is long enough with least left over.
-func zipText(g *model.Garment, c *model.Closure, length float64) string {
-	best := math.Inf(1)
-	for _, l := range c.Stock {
-		if l >= length-least {
-			best = min(best, l)
-		}
-	}
+func tapeText(g *model.Garment, t *model.Tape, length float64) string {
+	w, _ := t.Nearest(length)
 	switch {
-	case len(c.Stock) == 0:
-		return ""
-	case math.IsInf(best, 1):
-		return "no zip of the stock is that long"
-	case best-length < least:
-		return "the zip of " + g.Show(best)
+	case !t.CanBeCut() || length < w.Low || length > w.High:
+		return "cannot be cut at this length without meeting metal"
+	case w.Fasteners == 1:
+		return fmt.Sprintf("1 fastener, both cuts %s from metal", g.Show(clearOf(t, length, 1)))
 	}
-	return "the zip of " + g.Show(best) + ", shortened by " + g.Show(best-length)
+	return fmt.Sprintf("%d fasteners, both cuts %s from metal", w.Fasteners, g.Show(clearOf(t, length, w.Fasteners)))
+}
+
+// zipText names the zip that the rule zip-length takes for the opening: the
+// longest that goes into it.
+func zipText(g *model.Garment, c *model.Closure, opening float64) string {
+	zip, longer := c.ZipsAround(opening)
+	switch {
+	case zip == 0:
+		return "no zip in stock goes in; shorten that of " + g.Show(longer) + " by " + g.Show(longer-opening)
+	case opening-zip < least:
+		return "the zip of " + g.Show(zip)
+	}
+	return "the zip of " + g.Show(zip) + ", " + g.Show(opening-zip) + " shorter than the opening"
+}
+
+// Directions that differ by less, in degrees, are the same on the cutting table.
+const sameDirection = 0.5
+
+// grainText names the straight edge that the grain runs along; else the angle
+// between it and straight down on the paper.
+func grainText(p *model.Piece) string {
+	if len(p.Grain) != 2 {
+		return ""
+	}
+	grain := p.Grain[1].Sub(p.Grain[0])
+	along := func(e *model.Edge) bool {
+		return e.Drawn() && e.Path.Straightness() < least && apart(grain, e.Path.End().Sub(e.Path.Start())) < sameDirection
+	}
+	if p.Fold != nil && along(p.Fold) {
+		return "grain along the fold"
+	}
+	if i := slices.IndexFunc(p.Edges, along); i >= 0 {
+		return "grain along " + p.Edges[i].Name
+	}
+	if turn := apart(grain, curve.Point{Y: 1}); turn >= sameDirection {
+		return "grain " + model.Decimal(turn, 1) + "° from straight down"
+	}
+	return "grain straight down"
+}
+
+// apart is the angle between two directions, in degrees, whichever way they point.
+func apart(a, b curve.Point) float64 {
+	return math.Atan2(math.Abs(a.Cross(b)), math.Abs(a.Dot(b))) * 180 / math.Pi
 }

@@ -10,7 +10,7 @@ import (
 func TestCutSheet(t *testing.T) {
 	s := CutSheetOf(garment(t, plan))
 	require.Equal(t, CutPiece{
-		Name: "front", How: "cut 1 on the fold", Allowances: []string{"1.5 cm: top, side, hem"}, Notches: []string{"side: waist, double at 10 cm"},
+		Name: "front", How: "cut 1 on the fold", Grain: "grain along the fold", Allowances: []string{"1.5 cm: top, side, hem"}, Notches: []string{"side: waist, double at 10 cm"},
 	}, s.Layers[0].Pieces[0])
 	require.Equal(t, []CutLength{{"closure.hem", "tape snap", "38 cm", "15 fasteners, both cuts 6 mm from metal"}}, s.Lengths)
 }

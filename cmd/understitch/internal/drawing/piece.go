@@ -2,7 +2,6 @@ package drawing
 
 import (
 	"fmt"
-	"math"
 
 	"understitch/model"
 	"understitch/model/curve"
@@ -202,9 +201,11 @@ func CutText(p *model.Piece) string {
 	case p.Fold != nil:
 		text += " on the fold"
 	case p.Cut == 2 && p.Mirrored:
-		text += ", a mirrored pair"
-	case p.Cut > 1 && p.Mirrored && math.Mod(float64(p.Cut), 2) == 0:
-		text += ", mirrored pairs"
+		text += ": left and right"
+	case p.Cut > 2 && p.Cut%2 == 0 && p.Mirrored:
+		text += fmt.Sprintf(": %d left, %d right", p.Cut/2, p.Cut/2)
+	case p.Cut > 1 && !p.Mirrored:
+		text += " alike"
 	}
 	return text
 }

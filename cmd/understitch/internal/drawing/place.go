@@ -183,7 +183,7 @@ func (b *board) placeName(n pieceWord, taken *crowd, lines []curve.Point) {
 
 // nameTexts are the ways a piece's name may be broken into lines.
 func nameTexts(p *model.Piece) [][]string {
-	cut := strings.Replace(CutText(p), ", a ", ",\na ", 1)
+	cut := strings.Replace(CutText(p), ": ", ":\n", 1)
 	cut = strings.Replace(cut, " on the fold", "\non the fold", 1)
 	short := strings.Split(cut, "\n")
 	return [][]string{

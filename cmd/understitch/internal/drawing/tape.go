@@ -2,10 +2,10 @@ package drawing
 
 import (
 	"fmt"
-	"math"
 
 	"understitch/model"
 	"understitch/model/curve"
+	"understitch/model/sewing"
 )
 
 const tapeHigh = 26.0 // points, at least
@@ -15,7 +15,8 @@ const tapeHigh = 26.0 // points, at least
 func (d *drawer) tape(c *model.Closure) {
 	t := c.Tape
 	title := "tape." + t.Name + " for " + c.Address()
-	length, _, err := c.FullLength()
+	whole, err := sewing.WholeClosure(d.g, c, 0)
+	length := whole.Length
 	if err != nil {
 		d.missing(Taped, c.Address(), title, err)
 		return
@@ -27,9 +28,10 @@ func (d *drawer) tape(c *model.Closure) {
 	b := d.board(Taped, c.Address(), title, curve.Box{Min: curve.Point{X: -t.Pitch}, Max: curve.Point{X: length + t.Pitch}})
 	b.room.Max.Y = max(b.points(tapeHigh), 1.7*t.Head)
 	b.layer(c.Edges[0].Edge.Piece.Layer.Name)
-	n, fits := Fasteners(t, length)
+	w, _ := t.Nearest(length)
+	n, fits := w.Fasteners, length >= w.Low && length <= w.High
 	d.metal(b, c, length, n)
-	gap := (length - float64(n-1)*t.Pitch - t.Head) / 2
+	gap := t.EndMargin(length, n)
 	for i, x := range []float64{0, length} {
 		b.put(Mark{Kind: CutEnd, Subject: c.Address(), Line: curve.Polyline(curve.Point{X: x, Y: -b.points(12)}, curve.Point{X: x, Y: b.room.Max.Y + b.points(12)})})
 		b.put(Mark{Kind: Figure, Subject: c.Address(), At: curve.Point{X: x, Y: -b.points(26)}, Text: []string{"cut"}, Small: true})
@@ -51,29 +53,8 @@ func (d *drawer) tape(c *model.Closure) {
 // clearOf is how far a cut lies from the nearest metal, on the tape or on what
 // falls away, when so many fasteners lie in the middle of a length.
 func clearOf(t *model.Tape, length float64, n int) float64 {
-	on := (length - float64(n-1)*t.Pitch - t.Head) / 2
+	on := t.EndMargin(length, n)
 	return min(on, t.Pitch-t.Head-on)
-}
-
-// Fasteners is how many fasteners a tape has when it is cut to a length with as
-// much room at the cuts as can be, and whether it can be cut there at all.
-func Fasteners(t *model.Tape, length float64) (n int, fits bool) {
-	holding, below, above := t.Windows(length)
-	most := math.Inf(-1)
-	for _, w := range holding {
-		if room := (model.Range{Low: w.Low, High: w.High}).Room(length); room > most {
-			n, most = w.Fasteners, room
-		}
-	}
-	switch {
-	case n > 0:
-		return n, true
-	case above != nil:
-		return above.Fasteners, false
-	case below != nil:
-		return below.Fasteners, false
-	}
-	return 1, false
 }
 
 // metal draws the tape with its fasteners in the middle of it, and those beyond

@@ -191,6 +191,9 @@ func (l lists) cutSheet(j Job) []*item {
 		rows = append(rows, l.cells(pieces, true, []string{"piece"}, []string{"cut"}, []string{"allowances"}, []string{"notches"})...)
 		for _, p := range layer.Pieces {
 			how := []string{p.How}
+			if p.Grain != "" {
+				how = append(how, p.Grain)
+			}
 			if p.ByTape {
 				how = append(how, "by the tape, there is no drawing")
 			}
