@@ -36,7 +36,7 @@ layer "shell" {
     edge "hem" {
       length    = 31
       finish    = "hem"
-      allowance = 2 # fault allowance-standard warning 10.0mm
+      allowance = 2 # fault allowance-standard warning 10.0mm # fault allowance-match error 10mm
     }
     edge "centre" { length = 60 }
 

@@ -281,7 +281,7 @@ inside "back" {
 closure "gusset" {
   kind  = "tape"
   tape  = tape.snap-19
-  edges = [brief.front.gusset, brief.back.gusset] # fault closure-edges warning -2.5mm
+  edges = [brief.front.gusset, brief.back.gusset] # fault closure-edges error -5mm
 }
 elastic "leg" {
   edges  = [brief.front.leg, brief.back.leg]
