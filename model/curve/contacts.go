@@ -39,11 +39,34 @@ func (o *outline) collect() {
 		}
 		apart := func(b *Box, _, _ int) bool { return box.apart(*b, overlapNear) }
 		for j := boxes.next(i+1, apart); j < len(pieces); j = boxes.next(j+1, apart) {
+			if !o.plain && o.partsAtJoint(i, j) {
+				continue
+			}
 			if !o.overlap(&pieces[i], &pieces[j]) {
 				o.touch(&pieces[i], &pieces[j], strips[i], strips[j], 100)
 			}
 		}
 	}
+}
+
+// partsAtJoint certifies that two neighbouring pieces meet at their joint alone:
+// the outline goes on across it to the right or to the left, or up or down. Each
+// piece lies all on its own side of the upright or level line through the joint,
+// since it does not turn back. Such a contact runs into the next piece and is no
+// crossing; finding it by halving would cost more than all other pairs together.
+func (o *outline) partsAtJoint(i, j int) bool {
+	a, b := &o.r.pieces[i], &o.r.pieces[j]
+	switch n := len(o.r.pieces); {
+	case n < 3:
+		return false // two pieces may meet at both their ends
+	case j == i+1 && a.p1 == b.p0:
+	case i == 0 && j == n-1 && b.p1 == a.p0:
+		a, b = b, a
+	default:
+		return false
+	}
+	in, out := a.p1.Sub(a.p0), b.p1.Sub(b.p0)
+	return in.X*out.X > 0 || in.Y*out.Y > 0
 }
 
 func (o *outline) put(c contact) {

@@ -31,6 +31,7 @@ type outline struct {
 	found  []contact
 	apart  int // how many of the contacts are not between neighbours
 	halved int // how many pairs of stretches were looked at
+	plain  bool // halve every pair, for comparison
 }
 
 // SelfCrossings returns the places where the closed outline made of the edges
@@ -46,12 +47,14 @@ type outline struct {
 // A line drawn over itself very often touches itself in more places than can be
 // gone through. Then the crossings among the first of them are returned, and
 // whole is false.
-func SelfCrossings(edges []*Path) (found []Meeting, whole bool) {
+func SelfCrossings(edges []*Path) (found []Meeting, whole bool) { return selfCrossings(edges, false) }
+
+func selfCrossings(edges []*Path, plain bool) (found []Meeting, whole bool) {
 	r := NewRegion(edges)
 	if len(r.sides) == 0 {
 		return nil, true
 	}
-	o := &outline{r: r}
+	o := &outline{r: r, plain: plain}
 	segs := make([]Segment, len(r.sides))
 	for i := range r.sides {
 		segs[i] = r.sides[i].Segment

@@ -146,3 +146,53 @@ func TestSelfCrossingsAgainstPolygon(t *testing.T) {
 		}
 	})
 }
+
+// Leaving joints out by their certificate finds the same crossings as halving
+// every pair: on any outline, on slots and keyholes, and on lines folded back.
+func TestJointsLeftOut(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		edges := genOutline(t)
+		switch rapid.IntRange(0, 3).Draw(t, "kind") {
+		case 0:
+			edges = genSlot(t)
+		case 1:
+			edges = genFolded(t)
+		}
+		want, wholeWant := selfCrossings(edges, true)
+		got, whole := selfCrossings(edges, false)
+		require.Equal(t, wholeWant, whole)
+		require.Len(t, got, len(want))
+		for i := range want {
+			require.Equal(t, want[i].EdgeA, got[i].EdgeA)
+			require.Equal(t, want[i].EdgeB, got[i].EdgeB)
+			near(t, want[i].P, got[i].P)
+		}
+	})
+}
+
+// genSlot draws an outline that runs in along a line and out again beside it, at a
+// distance that may be nothing, and that may lie a little across.
+func genSlot(t *rapid.T) []*Path {
+	w := genMultiple(t, fine, 20, 200, "wide")
+	depth := genMultiple(t, fine, 5, 90, "depth")
+	at := genMultiple(t, fine, 5, w-5, "at")
+	gap := rapid.SampledFrom([]float64{0, 1e-9, 1e-3, 0.5, 4, -0.5}).Draw(t, "gap")
+	lean := rapid.SampledFrom([]float64{0, 1e-7, 1e-3, 0.2, -0.2}).Draw(t, "lean") * depth
+	round := rapid.Bool().Draw(t, "round")
+	in, out := Point{at + lean, depth}, Point{at + lean - gap, depth}
+	bottom := Line(in, out)
+	if round {
+		bottom = Cubic(in, in.Add(Point{gap, 8}), out.Add(Point{-gap, 8}), out)
+	}
+	return []*Path{
+		New(Line(Point{w, 0}, Point{at, 0}), Line(Point{at, 0}, in), bottom, Line(out, Point{at - gap, 0}), Line(Point{at - gap, 0}, Point{})),
+		Polyline(Point{}, Point{0, 100}, Point{w, 100}, Point{w, 0}),
+	}
+}
+
+// genFolded draws an outline with an edge that runs to a place and back on itself.
+func genFolded(t *rapid.T) []*Path {
+	a, b, c := genPoint(t), genPoint(t), genPoint(t)
+	fold := a.Lerp(b, rapid.Float64Range(0.1, 1.5).Draw(t, "fold"))
+	return []*Path{Polyline(a, fold, b), New(genSegment(t, b)), Polyline(c, a)}
+}
