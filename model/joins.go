@@ -74,6 +74,8 @@ type Share struct {
 	Match        Match
 	Flip         *bool // which way round, where it is stated
 	Place        Place
+
+	Store Store // what is computed of it
 }
 
 // Inside tells which inner piece lies in which outer piece.

@@ -29,8 +29,8 @@ type outline struct {
 	starts []float64
 	length float64
 	found  []contact
-	apart  int // how many of the contacts are not between neighbours
-	halved int // how many pairs of stretches were looked at
+	apart  int  // how many of the contacts are not between neighbours
+	halved int  // how many pairs of stretches were looked at
 	plain  bool // halve every pair, for comparison
 }
 

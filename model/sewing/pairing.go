@@ -25,7 +25,7 @@ const (
 	ByNothing  = "nothing: either way is the same"
 )
 
-// joinWalks are the two sides of a join, once they are laid out.
+// joinWalks are the two sides of a join or a share, once they are laid out.
 type joinWalks struct {
 	model.Once[[2]*Walk]
 	way string
@@ -54,7 +54,13 @@ func Way(j *model.Join) string { return model.In[joinWalks](&j.Store).way }
 // have been drawn the other way round; where nothing shows the direction of two
 // edges they are drawn the same way round.
 func ShareWalks(g *model.Garment, s *model.Share) (outer, inner *Walk, way string, err error) {
-	return pair(g, [2][]model.Stretch{s.Outer, s.Inner}, s.Flip, alongsideShared, unlikeEnds(g))
+	laid := model.In[joinWalks](&s.Store)
+	both, err := laid.Get(func() ([2]*Walk, error) {
+		first, second, way, err := pair(g, [2][]model.Stretch{s.Outer, s.Inner}, s.Flip, alongsideShared, unlikeEnds(g))
+		laid.way = way
+		return [2]*Walk{first, second}, err
+	})
+	return both[0], both[1], laid.way, err
 }
 
 func alongsideShared(g *model.Garment, a, b *Walk) (same bool, by string) {

@@ -100,7 +100,10 @@ func rings(g *model.Garment, a, b *Walk, missed func(a, b *Walk) float64, only f
 		}
 	}
 	slices.SortStableFunc(all, func(x, y ring) int {
-		return cmp.Or(cmp.Compare(x.cost(), y.cost()), slices.Compare(x.opening(), y.opening()))
+		if c := cmp.Compare(x.cost(), y.cost()); c != 0 {
+			return c
+		}
+		return slices.Compare(x.opening(), y.opening()) // names, which cost more to tell
 	})
 	best = all[0]
 	for _, r := range all[1:] {
