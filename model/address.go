@@ -11,8 +11,8 @@ func (p *Piece) Address() string { return p.Layer.Name + "." + p.Name }
 // Address of an edge: "shell.front.side".
 func (e *Edge) Address() string { return e.Piece.Address() + "." + e.Name }
 
-// Address of a dart: "shell.front.dart.bust".
-func (d *Dart) Address() string { return d.Piece.Address() + ".dart." + d.Name }
+// Address of a dart or a pleat: "shell.front.dart.bust", "lining.back.pleat.cb".
+func (d *Dart) Address() string { return d.Piece.Address() + "." + d.Word() + "." + d.Name }
 
 // Address of a notch: "shell.front.notch.waist".
 func (n *Notch) Address() string { return n.Piece.Address() + ".notch." + n.Name }

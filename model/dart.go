@@ -71,6 +71,9 @@ const besideMouth = 0.5
 // the dart once its legs are laid together: nothing where it runs on smoothly.
 // It stands for darts whose mouth opens on a drawn edge, clear of its ends.
 func (d *Dart) CapAngle() (float64, error) {
+	if d.Pleat != nil {
+		return d.foldedTurn()
+	}
 	legs := d.Legs()
 	if d.On == nil || len(legs) != 1 {
 		return 0, Missingf("%s does not open on a drawn edge", d.Address())

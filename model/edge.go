@@ -23,7 +23,7 @@ func (e *Edge) Length() float64 {
 func (e *Edge) SewnLength() float64 { return e.Net(e.Length()) }
 
 // Mouth is the open mouth of a dart, from one leg to the other along the edge
-// as drawn.
+// as drawn; of a pleat, what is folded away.
 type Mouth struct {
 	Dart     *Dart
 	From, To float64
@@ -39,7 +39,8 @@ func (e *Edge) Mouths() []Mouth {
 		var out []Mouth
 		for _, d := range e.Piece.Darts {
 			if d.On == e && e.Drawn() {
-				out = append(out, Mouth{d, max(d.At-d.Intake/2, 0), min(d.At+d.Intake/2, e.Length())})
+				at := d.Middle()
+				out = append(out, Mouth{d, max(at-d.Intake/2, 0), min(at+d.Intake/2, e.Length())})
 			}
 		}
 		slices.SortFunc(out, func(a, b Mouth) int { return int(math.Copysign(1, a.From-b.From)) })

@@ -115,7 +115,7 @@ type Piece struct {
 	Grain    []curve.Point // two points, or none
 	CutOn    string        // which way of the cloth: see OnStraight
 	Edges    []*Edge
-	Darts    []*Dart
+	Darts    []*Dart // and the pleats and tucks, which fold cloth away too
 	Notches  []*Notch
 	Place    Place
 
@@ -177,7 +177,8 @@ type Dart struct {
 	Centre curve.Point
 	Up     float64 // from the centre to the upper point
 	Down   float64
-	Traced *Dart // the dart that it came along with; nil when it is the piece's own
+	Pleat  *Pleat // how it is folded where it is a pleat or a tuck; nil for a dart
+	Traced *Dart  // the dart that it came along with; nil when it is the piece's own
 	Place  Place
 }
 

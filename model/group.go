@@ -71,13 +71,17 @@ func (g Group) Times() float64 {
 	return 1
 }
 
-// Allowed is the clearance that the inside asks for at a level: any from nothing
-// upward where it says nothing.
+// Allowed is the clearance that the inside asks for at a level. Where it says
+// nothing that is any from nothing upward, and the inner side may be as much wider
+// as its pleats let out there.
 func (n *Inside) Allowed(l *Level) Range {
 	for _, c := range n.Clearance {
 		if c.Level == l {
 			return c.Range
 		}
+	}
+	if opened := n.Inner.Opened(l); opened > 0 {
+		return AnyFrom(-opened / min(n.Outer.Times(), n.Inner.Times()))
 	}
 	return AnyFrom(0)
 }

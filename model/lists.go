@@ -13,7 +13,10 @@ func (g *Garment) Pieces() []*Piece {
 func (g *Garment) Edges() []*Edge { return ofPieces(g, func(p *Piece) []*Edge { return p.Edges }) }
 
 // Darts are the darts of every piece.
-func (g *Garment) Darts() []*Dart { return ofPieces(g, func(p *Piece) []*Dart { return p.Darts }) }
+func (g *Garment) Darts() []*Dart { return ofPieces(g, (*Piece).OnlyDarts) }
+
+// Pleats are the pleats and tucks of every piece.
+func (g *Garment) Pleats() []*Dart { return ofPieces(g, (*Piece).Pleats) }
 
 // Notches are the notches of every piece.
 func (g *Garment) Notches() []*Notch {

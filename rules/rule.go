@@ -149,6 +149,11 @@ func Darts(run func(*Pass, *model.Dart)) Each {
 	return over((*model.Garment).Darts, run)
 }
 
+// Pleats looks at every pleat and tuck.
+func Pleats(run func(*Pass, *model.Dart)) Each {
+	return over((*model.Garment).Pleats, run)
+}
+
 // Elastics looks at every elastic.
 func Elastics(run func(*Pass, *model.Elastic)) Each {
 	return over(func(g *model.Garment) []*model.Elastic { return g.Elastics }, run)

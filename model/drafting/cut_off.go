@@ -151,9 +151,12 @@ func shorten(e *model.Edge, from, to float64) {
 		if d.On != e {
 			return false
 		}
-		at, on := s.along(d.At)
+		at, on := s.along(d.Middle())
 		if on {
 			d.At = at
+			if d.Pleat != nil {
+				d.Pleat.AtEnd = false
+			}
 		}
 		return !on && d.Traced != nil
 	})

@@ -37,10 +37,15 @@ func (l *laying) marks(e *model.Edge, s *tracedLine) {
 		if d.On != e || d.Traced == nil {
 			return false
 		}
-		at, on := s.along(d.Traced.At)
-		_, first := s.along(d.Traced.At - d.Traced.Intake/2)
-		_, last := s.along(d.Traced.At + d.Traced.Intake/2)
-		inside := d.Traced.At >= 0 && d.Traced.At <= source(e).Length()
+		middle, half := d.Traced.Middle(), d.Traced.Intake/2
+		at, on := s.along(middle)
+		low, high := middle-half, middle+half
+		if d.Pleat != nil { // half of it may lie beyond the fold
+			low, high, d.Pleat.AtEnd = max(low, 0), min(high, source(e).Length()), false
+		}
+		_, first := s.along(low)
+		_, last := s.along(high)
+		inside := middle >= 0 && middle <= source(e).Length()
 		switch {
 		case !on && !first && !last:
 			return inside
@@ -109,8 +114,11 @@ func (l *laying) onPaper(e *model.Edge) {
 		if d.On != e || d.Traced == nil {
 			return false
 		}
-		at, on := along(d.Traced.At)
+		at, on := along(d.Traced.Middle())
 		d.At = at
+		if d.Pleat != nil {
+			d.Pleat.AtEnd = false
+		}
 		return !on
 	})
 }

@@ -140,6 +140,12 @@ func (p pair) heights(top, bottom float64) []float64 {
 				add(l.A.Y)
 				add(l.B.Y)
 			}
+			if s, ok := d.Strip(); ok {
+				from, to := d.FoldedBetween(s)
+				add(from)
+				add(to)
+				add(to + math.Copysign(4*corner, s.Down.Y)) // where it opens the width jumps
+			}
 		}
 	}
 	slices.Sort(out)

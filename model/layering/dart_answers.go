@@ -52,7 +52,8 @@ type DartPoint struct {
 
 // DartAnswers pairs the darts of an inside of one piece in one piece. Darts answer
 // each other where they open on edges that a share names together or that bear
-// one name, or where both have two points; where the pieces have as many there,
+// one name, or where both have two points, and a dart on an edge may be answered
+// by a pleat; where the pieces have as many there,
 // for one dart may answer two; and where they bear one name, or else lie no
 // further than near from each other in their order. The error tells why darts
 // with two points could not be compared; what could be is returned with it.

@@ -57,6 +57,10 @@ func (l laidDarts) answering(e *model.Edge) (*model.Edge, *model.Share) {
 // onEdges compares two darts that open on edges.
 func (l laidDarts) onEdges(o, i *model.Dart, share *model.Share) DartAnswer {
 	out := DartAnswer{Outer: o, Inner: i, Share: share, Aside: l.along(o, i, share)}
+	if o.Pleat != nil && i.Pleat != nil {
+		out.Points = l.folds(o, i)
+		return out
+	}
 	a, b := o.Legs(), i.Legs()
 	if len(a) != 1 || len(b) != 1 {
 		return out
@@ -80,6 +84,26 @@ func (l laidDarts) onEdges(o, i *model.Dart, share *model.Share) DartAnswer {
 	return out
 }
 
+// folds compares how far two pleats are folded.
+func (l laidDarts) folds(o, i *model.Dart) []DartPoint {
+	long, ok := folded(o)
+	longInner, okInner := folded(i)
+	if !ok || !okInner {
+		return nil
+	}
+	return []DartPoint{{Name: "end", Longer: shift(longInner-long, 0, 0).of(long, longInner)}}
+}
+
+// folded is how far from its edge a pleat is folded, in millimetres.
+func folded(d *model.Dart) (float64, bool) {
+	s, ok := d.Strip()
+	if !ok || math.Abs(s.Down.Y) < 1e-6 {
+		return 0, false
+	}
+	from, to := d.FoldedBetween(s)
+	return (to - from) / s.Down.Y, true
+}
+
 // along is how far the inner dart lies nearer to the end of its edge, darts
 // closed. Where the edges are not of one length, each of their ends may be what
 // the darts are placed from.
@@ -97,8 +121,8 @@ func (l laidDarts) along(o, i *model.Dart, share *model.Share) DartShift {
 			}
 		}
 	}
-	before, after := o.On.Net(o.At), o.On.SewnLength()-o.On.Net(o.At)
-	innerBefore, innerAfter := i.On.Net(i.At), i.On.SewnLength()-i.On.Net(i.At)
+	before, after := o.On.Net(o.Middle()), o.On.SewnLength()-o.On.Net(o.Middle())
+	innerBefore, innerAfter := i.On.Net(i.Middle()), i.On.SewnLength()-i.On.Net(i.Middle())
 	same := shiftBetween(before, after, innerBefore, innerAfter)
 	other := shiftBetween(before, after, innerAfter, innerBefore)
 	if l.err == nil && o.On.Drawn() && i.On.Drawn() {
@@ -136,10 +160,10 @@ type walkDart struct {
 
 func dart(w *sewing.Walk, d *model.Dart) (walkDart, bool) {
 	for i, r := range w.Runs {
-		if r.Edge != d.On || d.At < min(r.From, r.To)-model.NearEnd || d.At > max(r.From, r.To)+model.NearEnd {
+		if r.Edge != d.On || d.Middle() < min(r.From, r.To)-model.NearEnd || d.Middle() > max(r.From, r.To)+model.NearEnd {
 			continue
 		}
-		before := math.Abs(r.Edge.Net(d.At) - r.Edge.Net(r.From))
+		before := math.Abs(r.Edge.Net(d.Middle()) - r.Edge.Net(r.From))
 		return walkDart{i, r.Start + before, before, r.Length - before}, true
 	}
 	return walkDart{}, false

@@ -46,6 +46,7 @@ type Piece struct {
 	Width     Levels           `json:"width"` // darts closed
 	Edges     map[string]Edge  `json:"edges"`
 	Darts     map[string]Dart  `json:"darts"`
+	Pleats    map[string]Pleat `json:"pleats,omitempty"`
 	Notches   map[string]Notch `json:"notches"`
 }
 
@@ -62,6 +63,15 @@ type Edge struct {
 type Dart struct {
 	Intake *float64    `json:"intake,omitempty"`
 	Legs   *[2]float64 `json:"legs,omitempty"`
+}
+
+// Pleat is what a pleat or tuck folds away along its edge: all of it, and what of
+// it the drawn piece carries, which at a fold is half.
+type Pleat struct {
+	Kind    string   `json:"kind"`
+	Depth   *float64 `json:"depth,omitempty"`
+	TakesUp *float64 `json:"takes_up,omitempty"`
+	Drawn   *float64 `json:"drawn,omitempty"`
 }
 
 // Notch is where a notch lies: along its edge as drawn, and on the paper.

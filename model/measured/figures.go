@@ -70,6 +70,15 @@ func OfDart(d *model.Dart) Dart {
 	return out
 }
 
+// OfPleat measures a pleat or a tuck, in millimetres.
+func OfPleat(d *model.Dart) Pleat {
+	out := Pleat{Kind: d.Pleat.Kind, Depth: known(d.Pleat.Depth), TakesUp: known(d.Intake)}
+	if m, ok := d.Mouth(); ok {
+		out.Drawn = known(m.To - m.From)
+	}
+	return out
+}
+
 // OfNotch measures where a notch lies: in millimetres along its edge from where
 // that begins, and on the paper, where y runs downward.
 func OfNotch(n *model.Notch) Notch {

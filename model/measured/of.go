@@ -67,8 +67,14 @@ func piece(g *model.Garment, p *model.Piece) Piece {
 	for _, e := range p.Edges {
 		out.Edges[e.Name] = OfEdge(e)
 	}
-	for _, d := range p.Darts {
+	for _, d := range p.OnlyDarts() {
 		out.Darts[d.Name] = OfDart(d)
+	}
+	for _, d := range p.Pleats() {
+		if out.Pleats == nil {
+			out.Pleats = map[string]Pleat{}
+		}
+		out.Pleats[d.Name] = OfPleat(d)
 	}
 	for _, n := range p.Notches {
 		out.Notches[n.Name] = OfNotch(n)

@@ -125,10 +125,19 @@ func EaseAt(l *model.Layer, level *model.Level) (model.Range, bool) {
 
 // RoomChange is how the room between two layers may change from one level to a
 // lower one by what the spec states: the clearances of their insides, each as
-// often as its pieces are cut, and the eases of the layers. Where nothing is
+// often as its pieces are cut, the eases of the layers, and what their pleats let
+// out. Where nothing is
 // stated at both levels the room is to stay as it is.
 func RoomChange(g *model.Garment, outer, inner *model.Layer, upper, lower *model.Level) model.Range {
-	return changeOfInsides(g, outer, inner, upper, lower).Hull(changeOfEase(outer, inner, upper, lower))
+	return changeOfInsides(g, outer, inner, upper, lower).Hull(changeOfEase(outer, inner, upper, lower)).Hull(changeOfPleats(outer, inner, upper, lower))
+}
+
+// changeOfPleats is what the pleats of either layer let out between two levels.
+func changeOfPleats(outer, inner *model.Layer, upper, lower *model.Level) model.Range {
+	opened := func(l *model.Layer) float64 {
+		return model.Group(l.Pieces).Opened(lower) - model.Group(l.Pieces).Opened(upper)
+	}
+	return model.Exactly(opened(outer) - opened(inner))
 }
 
 func changeOfInsides(g *model.Garment, outer, inner *model.Layer, upper, lower *model.Level) model.Range {

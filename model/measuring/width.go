@@ -66,6 +66,9 @@ func Takes(d *model.Dart, y float64) float64 {
 }
 
 func takenAt(d *model.Dart, y float64, region *curve.Region) float64 {
+	if d.Pleat != nil {
+		return d.FoldedAt(y)
+	}
 	sum := 0.0
 	for i, l := range d.Legs() {
 		if i == 0 || y != d.Centre.Y { // the upper legs have counted the widest place

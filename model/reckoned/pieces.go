@@ -48,7 +48,11 @@ func (l *Lines) stretch(depth int, sign float64, e *model.Edge, from, to float64
 				l.Add(depth+1, high-low, "%s as it lies on the paper", name)
 			}
 			taken += open
-			l.Add(depth+1, -open, "less the mouth of %s", m.Dart.Address())
+			what := "the mouth of"
+			if m.Dart.Pleat != nil {
+				what = "what is folded away by"
+			}
+			l.Add(depth+1, -open, "less %s %s", what, m.Dart.Address())
 		}
 	}
 	net, how := sign*(e.Net(high)-e.Net(low)), "along the stitch line"
@@ -234,7 +238,34 @@ func (l *Lines) lap(depth int, lap measuring.GirthLap) {
 	l.Add(depth, -lap.Length(), "less what laps over at %s%s", lap.Closure.Address(), often)
 }
 
+// pleat accounts for what a pleat folds away.
+func (l *Lines) pleat(d *model.Dart) {
+	folds := 2.0
+	if d.Pleat.Depth > 0 {
+		folds = d.Intake / d.Pleat.Depth
+	}
+	l.Beside(1, d.Pleat.Depth, "the depth of %s, a pleat of kind %s", d.Address(), d.Pleat.Kind)
+	l.Result(0, d.Intake, "%g times that is folded away by %s", folds, d.Address())
+	m, ok := d.Mouth()
+	if !ok {
+		l.Say(1, "%s was measured by tape, with its pleats closed", d.On.Address())
+		return
+	}
+	l.Beside(1, m.From, "along %s it begins", d.On.Address())
+	l.Beside(1, m.To, "and ends")
+	if drawn := m.To - m.From; d.Intake-drawn > model.NearEnd {
+		l.Beside(0, drawn, "of it is on the drawn piece; the rest lies beyond the end of the edge")
+	}
+	if angle, err := d.CapAngle(); err == nil {
+		l.BesideIn(Degrees, 1, angle, "the edge turns by, over the closed pleat")
+	}
+}
+
 func (l *Lines) dart(d *model.Dart) {
+	if d.Pleat != nil {
+		l.pleat(d)
+		return
+	}
 	l.Beside(0, d.Intake, "%s takes out", d.Address())
 	for _, legs := range d.Legs() {
 		a, b := legs.Lengths()

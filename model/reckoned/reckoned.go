@@ -215,6 +215,7 @@ func Things(g *model.Garment) []model.Thing {
 	out = appendThings(out, g.Pieces())
 	out = appendThings(out, g.Edges())
 	out = appendThings(out, g.Darts())
+	out = appendThings(out, g.Pleats())
 	out = appendThings(out, g.Notches())
 	out = appendThings(out, g.Seams)
 	out = appendThings(out, g.Shares)

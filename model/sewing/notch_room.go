@@ -11,7 +11,7 @@ import (
 // Apart is the distance in millimetres along the edge as drawn.
 type NotchRoom struct {
 	Corner *model.Edge // the edge that the notch's own meets there
-	Dart   *model.Dart
+	Dart   *model.Dart // or pleat
 	Notch  *model.Notch
 	Apart  float64
 }
@@ -23,7 +23,8 @@ const runsOn = 30.0
 // Room lists what a notch must keep clear of on its edge: the corners at its ends,
 // the mouths of its darts, and the notches that were stated before it. A fold is
 // no corner, nor is a place where the outline runs on; and a notch within a
-// millimetre of a mouth's end marks the dart's leg. The error tells why the notch
+// millimetre of a mouth's end marks the dart's leg. One that marks a line of a
+// pleat keeps clear of other notches only, and not of those of that pleat. The error tells why the notch
 // lies on no place of its edge.
 func Room(n *model.Notch) ([]NotchRoom, error) {
 	e := n.On
@@ -34,9 +35,10 @@ func Room(n *model.Notch) ([]NotchRoom, error) {
 	if at < -model.NearEnd || at > e.Length()+model.NearEnd {
 		return nil, model.Missingf("%s lies beyond the end of %s", n.Address(), e.Address())
 	}
+	marks := n.OnPleat(atStep)
 	var out []NotchRoom
 	for _, atEnd := range []bool{false, true} {
-		if corner(e, atEnd) {
+		if corner(e, atEnd) && marks == nil {
 			apart := at
 			if atEnd {
 				apart = e.Length() - at
@@ -47,7 +49,7 @@ func Room(n *model.Notch) ([]NotchRoom, error) {
 	for _, m := range e.Mouths() {
 		toEnd := math.Min(math.Abs(at-m.From), math.Abs(at-m.To))
 		switch {
-		case toEnd <= atStep:
+		case toEnd <= atStep || m.Dart == marks:
 		case at > m.From && at < m.To:
 			out = append(out, NotchRoom{Dart: m.Dart})
 		default:
@@ -58,7 +60,7 @@ func Room(n *model.Notch) ([]NotchRoom, error) {
 		if other == n {
 			break
 		}
-		if other.On != e {
+		if other.On != e || marks != nil && other.OnPleat(atStep) == marks {
 			continue
 		}
 		if there, _, err := other.Position(); err == nil {

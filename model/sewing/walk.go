@@ -110,8 +110,8 @@ func (w *Walk) add(e *model.Edge, from, to float64) {
 	w.Runs = append(w.Runs, r)
 	w.Length += r.Length
 	for _, n := range e.Piece.Notches {
-		if n.On != e {
-			continue
+		if n.On != e || n.OnPleat(atStep) != nil {
+			continue // one that marks the line of a pleat is not for the seam
 		}
 		at, _, err := n.Position()
 		if err != nil || at < -model.CornerReach || at > e.Length()+model.CornerReach {

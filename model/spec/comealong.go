@@ -25,9 +25,9 @@ func (b *drafter) leavings(e hclsyntax.Expression) []*leaving {
 		case n == 0:
 		case n == 1:
 			out = append(out, &leaving{kind: "edge", name: words[0], expr: x})
-		case n == 2 && (words[0] == "dart" || words[0] == "notch" || words[0] == "edge"):
+		case n == 2 && (words[0] == "dart" || words[0] == "pleat" || words[0] == "notch" || words[0] == "edge"):
 			out = append(out, &leaving{kind: words[0], name: words[1], expr: x})
-		case n == 3 && (words[1] == "dart" || words[1] == "notch"):
+		case n == 3 && (words[1] == "dart" || words[1] == "pleat" || words[1] == "notch"):
 			out = append(out, &leaving{kind: words[1], name: words[2], edge: words[0], expr: x})
 		default:
 			b.fault(x.Range(), "For example: without = [dart.waist, notch.hip].", "%s is not a thing that a traced piece can be without", asWritten(words[:n]))
@@ -115,24 +115,31 @@ func (b *drafter) takeMarks(d *pieceDraft, x *edgeTrace) {
 		p.Notches = append(p.Notches, &c)
 	}
 	for _, dart := range t.Of.Piece.Darts {
-		if dart.On != t.Of || d.leaves("dart", dart.Name, e.Name) || !x.notches || ownDart(p, dart.Name) {
+		if dart.On != t.Of || d.leaves(dart.Word(), dart.Name, e.Name) || !x.notches || ownDart(p, dart) {
 			continue
 		}
 		c := *dart
+		if c.Pleat != nil {
+			folded := *c.Pleat
+			if t.Mirror {
+				folded.TurnOver()
+			}
+			c.Pleat = &folded
+		}
 		c.Piece, c.On, c.Traced, c.Place = p, e, dart, t.Place
 		p.Darts = append(p.Darts, &c)
 	}
 }
 
-func ownDart(p *model.Piece, name string) bool {
-	return slices.ContainsFunc(p.Darts, func(o *model.Dart) bool { return o.Name == name && o.Traced == nil })
+func ownDart(p *model.Piece, d *model.Dart) bool {
+	return slices.ContainsFunc(p.Darts, func(o *model.Dart) bool { return o.Name == d.Name && o.Word() == d.Word() && o.Traced == nil })
 }
 
 // takeDarts takes over the darts inside a piece that is traced as a whole.
 func (b *drafter) takeDarts(d *pieceDraft) {
 	p, at := d.piece, place(d.block.attrs["trace"].SrcRange)
 	for _, dart := range d.from.piece.Darts {
-		if dart.On != nil || d.leaves("dart", dart.Name, "") || ownDart(p, dart.Name) {
+		if dart.On != nil || d.leaves("dart", dart.Name, "") || ownDart(p, dart) {
 			continue
 		}
 		c := *dart
@@ -176,9 +183,11 @@ func (b *drafter) notLeft(d *pieceDraft, l *leaving) {
 			for _, n := range s.Notches {
 				add(n.Name)
 			}
-		case "dart":
+		case "dart", "pleat":
 			for _, dart := range s.Darts {
-				add(dart.Name)
+				if dart.Word() == l.kind {
+					add(dart.Name)
+				}
 			}
 		case "edge":
 			for _, e := range s.Edges {

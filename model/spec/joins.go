@@ -212,10 +212,14 @@ func (b *drafter) subject(e hclsyntax.Expression) string {
 		if find(p.Notches, words[3], nameOf) == nil {
 			b.nothing(e, "notch", p.Address()+".notch.", words[3], namesOf(p.Notches, nameOf))
 		}
-	case n == 4 && words[2] == "dart":
+	case n == 4 && (words[2] == "dart" || words[2] == "pleat"):
 		nameOf := func(x *model.Dart) string { return x.Name }
-		if find(p.Darts, words[3], nameOf) == nil {
-			b.nothing(e, "dart", p.Address()+".dart.", words[3], namesOf(p.Darts, nameOf))
+		darts := p.OnlyDarts()
+		if words[2] == "pleat" {
+			darts = p.Pleats()
+		}
+		if find(darts, words[3], nameOf) == nil {
+			b.nothing(e, words[2], p.Address()+"."+words[2]+".", words[3], namesOf(darts, nameOf))
 		}
 	default:
 		b.fault(e.Range(), "For example: inside.front or shell.front.side.", "%s is not a thing that findings are about", text)

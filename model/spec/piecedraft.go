@@ -175,7 +175,7 @@ func (b *drafter) takenPoints(d *pieceDraft) map[string]*pointValue {
 	return taken
 }
 
-// marks drafts the darts and notches that a piece states.
+// marks drafts the darts, pleats and notches that a piece states.
 func (b *drafter) marks(d *pieceDraft) {
 	if d.outlined != good || len(d.piece.Edges) == 0 {
 		return
@@ -185,6 +185,8 @@ func (b *drafter) marks(d *pieceDraft) {
 		switch x.kind {
 		case "dart":
 			b.dart(x, d.piece)
+		case "pleat":
+			b.pleat(x, d.piece)
 		case "notch":
 			b.notch(x, d.piece)
 		}

@@ -62,6 +62,7 @@ var (
 			}},
 			"ends":   {label: nameLabel, needs: []string{"level"}, may: []string{"allowance", "finish", "role"}},
 			"dart":   {label: nameLabel, needs: []string{"intake"}, may: []string{"on", "at", "tip", "centre", "up", "down"}},
+			"pleat":  {label: nameLabel, needs: []string{"on", "at", "depth"}, may: []string{"kind", "towards", "to"}},
 			"notch":  {label: nameLabel, needs: []string{"on"}, may: []string{"at", "level", "point", "kind", "depth"}},
 			"traced": {may: []string{"file", "piece"}, once: true, later: true},
 		},
@@ -129,7 +130,7 @@ func parentsOf(root *shape, kind string) []string {
 // layer may be called by one of them.
 var firstWords = []string{
 	"alter", "body", "bone", "closure", "dart", "draft", "edge", "elastic", "fabric", "garment", "house", "layer",
-	"level", "measure", "inside", "notch", "part", "piece", "point", "rule", "seam", "share", "size", "tape", "waive",
+	"level", "measure", "inside", "notch", "part", "piece", "pleat", "point", "rule", "seam", "share", "size", "tape", "waive",
 }
 
 // bodyMeasures are measures whose names a spec is likely to use, in the names

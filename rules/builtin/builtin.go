@@ -33,6 +33,7 @@ func Rules() []*rules.Rule {
 		&seams.True,
 		&seams.EaseSide,
 		&seams.DartLegs,
+		&seams.PleatFold,
 		&seams.FoldStraight,
 		&seams.EdgeUnused,
 

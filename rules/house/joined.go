@@ -10,7 +10,7 @@ import (
 // kinds are all the kinds of thing that a rule can be of. The list is never
 // written to.
 var kinds = []*kind{
-	garmentKind, layerKind, pieceKind, edgeKind, notchKind, dartKind, seamKind, shareKind, insideKind, closureKind, levelKind,
+	garmentKind, layerKind, pieceKind, edgeKind, notchKind, dartKind, pleatKind, seamKind, shareKind, insideKind, closureKind, levelKind,
 	elasticKind, boneKind, measureKind,
 }
 

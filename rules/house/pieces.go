@@ -23,6 +23,7 @@ var garmentKind = &kind{
 		manyOf("pieces", "piece", addressOf, (*model.Garment).Pieces),
 		manyOf("edges", "edge", addressOf, (*model.Garment).Edges),
 		manyOf("darts", "dart", addressOf, (*model.Garment).Darts),
+		manyOf("pleats", "pleat", addressOf, (*model.Garment).Pleats),
 		manyOf("notches", "notch", addressOf, (*model.Garment).Notches),
 		manyOf("levels", "level", func(l *model.Level) string { return l.Name }, func(g *model.Garment) []*model.Level { return g.Levels }),
 		manyOf("seams", "seam", func(s *model.Seam) string { return s.Name }, func(g *model.Garment) []*model.Seam { return g.Seams }),
@@ -96,7 +97,8 @@ var pieceKind = &kind{
 		maybe("perimeter", length, func(_ *model.Garment, p *model.Piece) *float64 { return measured.Perimeter(p) }),
 		levelsOf("width", measured.Widths),
 		manyOf("edges", "edge", func(e *model.Edge) string { return e.Name }, func(p *model.Piece) []*model.Edge { return p.Edges }),
-		manyOf("darts", "dart", func(d *model.Dart) string { return d.Name }, func(p *model.Piece) []*model.Dart { return p.Darts }),
+		manyOf("darts", "dart", func(d *model.Dart) string { return d.Name }, (*model.Piece).OnlyDarts),
+		manyOf("pleats", "pleat", func(d *model.Dart) string { return d.Name }, (*model.Piece).Pleats),
 		manyOf("notches", "notch", notchName, func(p *model.Piece) []*model.Notch { return p.Notches }),
 	},
 }
@@ -193,5 +195,25 @@ var dartKind = &kind{
 		}),
 		lengthOf("intake", func(d *model.Dart) float64 { return d.Intake }),
 		pairOf("legs", func(_ *model.Garment, d *model.Dart) *[2]float64 { return measured.OfDart(d).Legs }),
+	},
+}
+
+var pleatKind = &kind{
+	name:  "pleat",
+	roots: []string{"pleat", "edge", "piece", "layer"},
+	list:  listOf((*model.Garment).Pleats),
+	above: func(x any) []any {
+		d := x.(*model.Dart)
+		return []any{d.On, d.Piece, d.Piece.Layer}
+	},
+	figures: []figure{
+		textOf("name", func(d *model.Dart) string { return d.Name }),
+		address[*model.Dart](),
+		textOf("piece", func(d *model.Dart) string { return d.Piece.Name }),
+		textOf("layer", func(d *model.Dart) string { return d.Piece.Layer.Name }),
+		textOf("on", func(d *model.Dart) string { return d.On.Name }),
+		textOf("kind", func(d *model.Dart) string { return d.Pleat.Kind }),
+		lengthOf("depth", func(d *model.Dart) float64 { return d.Pleat.Depth }),
+		lengthOf("takes_up", func(d *model.Dart) float64 { return d.Intake }),
 	},
 }

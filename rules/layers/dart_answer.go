@@ -61,6 +61,8 @@ func dartAnswer(p *rules.Pass, inside *model.Inside) {
 	for _, a := range answers {
 		switch along := tooWideAlong(p, inside, a); {
 		case !place(p, a, along):
+		case a.Outer.Pleat != nil || a.Inner.Pleat != nil: // a dart may be answered by a pleat, which has no tip
+			points(p, a, along)
 		case untipped(a.Outer) != nil || untipped(a.Inner) != nil:
 			p.Cannot(cmp.Or(untipped(a.Outer), untipped(a.Inner)), answerSay(a, "tip"))
 		default:

@@ -111,9 +111,15 @@ func judgeGirth(p *rules.Pass, level *model.Level, outer, inner *model.Layer, ou
 	p.Within(more, model.Range{Low: math.Inf(-1), High: meant}, "larger", say)
 }
 
-// meantLarger is how much larger round the inner layer is by what its insides say.
+// meantLarger is how much larger round the inner layer is by what its insides say,
+// and by what the pleats of pieces that lie in none let out.
 func meantLarger(g *model.Garment, outer, inner *model.Layer, level *model.Level) float64 {
 	sum := 0.0
+	for _, piece := range inner.Pieces {
+		if y, ok := piece.LevelY(level); ok && !slices.ContainsFunc(g.Insides, func(n *model.Inside) bool { return n.Inner.Has(piece) }) {
+			sum += piece.Opened(y) * piece.Times()
+		}
+	}
 	for _, n := range g.Insides {
 		if n.Outer.Layer() == outer && n.Inner.Layer() == inner && n.Outer.Reaches(level) && n.Inner.Reaches(level) && !measuring.HangFrom(g, n.Inner, level) {
 			sum += math.Max(0, -n.Allowed(level).Low) * min(n.Outer.Times(), n.Inner.Times())

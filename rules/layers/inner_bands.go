@@ -68,6 +68,7 @@ func (n *laying) bands() []band {
 		}
 		if b.beyond() {
 			b.low = math.Min(b.low, 0) // where the layers may run together in an edge they share
+			b.low -= n.openedBeyond(b)
 		}
 		if bottom-top > 1 && !math.IsInf(b.low, -1) {
 			out = append(out, b)
@@ -103,6 +104,22 @@ func (n *laying) bands() []band {
 		add(last, nil, lowest, bottom)
 	}
 	return out
+}
+
+// openedBeyond is how much wider the inner side may be beyond the outermost level
+// than at it, by what its pleats let out there.
+func (n *laying) openedBeyond(b band) float64 {
+	own, ok := n.inside.Inner.LevelY(b.at())
+	y, okOuter := n.inside.Outer.LevelY(b.at())
+	if !ok || !okOuter {
+		return 0
+	}
+	sum := 0.0
+	for _, p := range n.inside.Inner {
+		at := p.Opened(own)
+		sum += max(p.Opened(own+b.top-y)-at, p.Opened(own+b.bottom-y)-at, 0) * p.Times()
+	}
+	return sum / min(n.inside.Outer.Times(), n.inside.Inner.Times())
 }
 
 // lame reports, as a look that is not possible, a dart in the band whose legs

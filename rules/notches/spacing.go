@@ -61,14 +61,17 @@ func spacing(p *rules.Pass, n *model.Notch) {
 			say.Related = []rules.Related{{Message: "the edge that meets it there", Place: r.Corner.Place}}
 		case r.Dart != nil:
 			say.Key, what = nearKey(r), fmt.Sprintf("the mouth of %s", r.Dart.Address())
-			say.Related = []rules.Related{{Message: "the dart", Place: r.Dart.Place}}
+			say.Related = []rules.Related{{Message: "the " + r.Dart.Word(), Place: r.Dart.Place}}
 		default:
 			say.Key, what = nearKey(r), r.Notch.Address()
 			say.Related = []rules.Related{{Message: "the other notch", Place: r.Notch.Place}}
 		}
 		say.Account = apartAccount(n, r, what)
 		say.Message = func() string {
-			if r.Dart != nil && r.Apart == 0 {
+			switch {
+			case r.Dart != nil && r.Apart == 0 && r.Dart.Pleat != nil:
+				return fmt.Sprintf("%s lies in %s and is folded away with it, on none of its lines. Move it to a line of the pleat, or at least %s clear of it%s.", n.Address(), r.Dart.Address(), p.Show(p.Limit("clear")), withPartners(p, n))
+			case r.Dart != nil && r.Apart == 0:
 				return fmt.Sprintf("%s lies in the mouth of %s and is folded away with it. Move it at least %s clear of the mouth%s.", n.Address(), r.Dart.Address(), p.Show(p.Limit("clear")), withPartners(p, n))
 			}
 			return fmt.Sprintf("%s lies %s from %s; it must be %s clear of it. Move it%s.",
@@ -120,7 +123,7 @@ func nearKey(r sewing.NotchRoom) string {
 	case r.Corner != nil:
 		return "corner with " + r.Corner.Name
 	case r.Dart != nil:
-		return "dart " + r.Dart.Name
+		return r.Dart.Word() + " " + r.Dart.Name
 	}
 	return "notch " + r.Notch.Name
 }

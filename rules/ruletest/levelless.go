@@ -23,6 +23,15 @@ func withoutLevels(g *model.Garment) {
 			n.Level = &model.Level{Name: n.Level.Name, Y: model.Unknown(), Place: n.Level.Place}
 		}
 	}
+	for _, d := range g.Pleats() {
+		if s, ok := d.Strip(); ok && d.Pleat.To != nil {
+			from, to := d.FoldedBetween(s)
+			d.Pleat.To, d.Pleat.Reach = nil, (to-from)/s.Down.Y
+		}
+	}
+	for _, d := range g.Pleats() { // what was measured is of the draft as it lay
+		d.Piece.Store, d.On.Store = model.Store{}, model.Store{}
+	}
 	for _, s := range g.Seams {
 		notched(s.Sides[0], s.Sides[1])
 	}

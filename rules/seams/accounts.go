@@ -51,6 +51,35 @@ func legsAccount(a, b float64) rules.Account {
 	}
 }
 
+func overhangAccount(d *model.Dart, over float64, atEnd bool) rules.Account {
+	return func(l *reckoned.Lines) {
+		at := d.Middle()
+		name := "the start"
+		if atEnd {
+			at, name = d.On.Length()-d.Middle(), "the end"
+		}
+		l.Add(1, d.Intake/2, "half of what %s folds away", d.Address())
+		l.Add(1, -at, "less how far its middle lies from %s of %s", name, d.On.Address())
+		l.Sum(0, over, "is how far it lies beyond")
+	}
+}
+
+func overlapAccount(first, second model.Mouth, over float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Add(1, first.To, "along the edge %s ends", first.Dart.Address())
+		l.Add(1, -second.From, "less where %s begins", second.Dart.Address())
+		l.Sum(0, over, "is how far they lie on each other")
+	}
+}
+
+func reachAccount(d *model.Dart, long, room float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Add(1, long, "%s is folded so far from its edge", d.Address())
+		l.Add(1, -room, "less how far the piece goes on there")
+		l.Sum(0, long-room, "is how far it runs off the piece")
+	}
+}
+
 func capAccount(d *model.Dart, angle float64) rules.Account {
 	return func(l *reckoned.Lines) {
 		l.Beside(1, d.Intake, "%s takes out", d.Address())

@@ -13,7 +13,7 @@ import (
 )
 
 func TestExamples(t *testing.T) {
-	for _, r := range []*rules.Rule{&seams.Walk, &seams.DartLegs, &seams.FoldStraight, &seams.EdgeUnused, &seams.True, &seams.EaseSide} {
+	for _, r := range []*rules.Rule{&seams.Walk, &seams.DartLegs, &seams.PleatFold, &seams.FoldStraight, &seams.EdgeUnused, &seams.True, &seams.EaseSide} {
 		ruletest.Rule(t, r)
 	}
 }

@@ -109,7 +109,33 @@ func grain(b *board, p *model.Piece, m curve.Motion) {
 	)
 }
 
+// pleat draws the lines by which a pleat is folded, as far as it is.
+func (d *drawer) pleat(b *board, p *model.Dart, m curve.Motion) {
+	s, ok := p.Strip()
+	if !ok {
+		return
+	}
+	from, to := p.FoldedBetween(s)
+	long := b.points(14) // where it is folded at its edge only
+	if math.Abs(s.Down.Y) > 1e-6 && from != to {
+		long = (to - from) / s.Down.Y
+	}
+	mouth, _ := p.Mouth()
+	for i, at := range p.Lines() {
+		top := s.A.Lerp(s.B, min(max((at-mouth.From)/(mouth.To-mouth.From), 0), 1))
+		line := curve.Polyline(top, top.Add(s.Down.Scale(long))).Move(m)
+		b.put(own(p.Piece, Mark{Kind: DartLeg, Subject: p.Address(), Line: line}))
+		if i == 0 {
+			b.spot(p.Address(), spot{at: line.At(line.Length() / 2), away: m.Direction(s.A.Sub(s.B).Unit()), line: line})
+		}
+	}
+}
+
 func (d *drawer) dart(b *board, dart *model.Dart, m curve.Motion) {
+	if dart.Pleat != nil {
+		d.pleat(b, dart, m)
+		return
+	}
 	for i, legs := range dart.Legs() {
 		line := curve.Polyline(legs.A, legs.Tip, legs.B).Move(m)
 		tip := m.Apply(legs.Tip)

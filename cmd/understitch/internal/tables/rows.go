@@ -36,14 +36,19 @@ func (t *table) piece(g *model.Garment, p *model.Piece) {
 	for _, e := range p.Edges {
 		t.length(2, "edge "+e.Name, func(s measured.Size) *float64 { return in(s).Edges[e.Name].Length })
 		if len(e.Mouths()) > 0 {
-			t.length(3, "darts closed", func(s measured.Size) *float64 { return in(s).Edges[e.Name].SewnLength })
+			t.length(3, closed(p), func(s measured.Size) *float64 { return in(s).Edges[e.Name].SewnLength })
 		}
 		if e.Drafted != nil {
 			t.length(3, "before the alterations", func(s measured.Size) *float64 { return in(s).Edges[e.Name].Drafted })
 		}
 		t.length(3, "allowance", func(s measured.Size) *float64 { return in(s).Edges[e.Name].Allowance })
 	}
-	for _, d := range p.Darts {
+	for _, d := range p.Pleats() {
+		of := func(s measured.Size) measured.Pleat { return in(s).Pleats[d.Name] }
+		t.length(2, d.Pleat.Kind+" pleat "+d.Name+", takes up", func(s measured.Size) *float64 { return of(s).TakesUp })
+		t.length(3, "of it on the drawn piece", func(s measured.Size) *float64 { return of(s).Drawn })
+	}
+	for _, d := range p.OnlyDarts() {
 		t.length(2, "dart "+d.Name+", intake", func(s measured.Size) *float64 { return in(s).Darts[d.Name].Intake })
 		for i, leg := range []string{"one leg", "the other leg"} {
 			t.length(3, leg, func(s measured.Size) *float64 { return side(in(s).Darts[d.Name].Legs, i) })
@@ -56,6 +61,14 @@ func (t *table) piece(g *model.Garment, p *model.Piece) {
 	}
 	t.length(2, "round the outline", func(s measured.Size) *float64 { return in(s).Perimeter })
 	t.area(2, "area", func(s measured.Size) *float64 { return in(s).Area })
+}
+
+// closed says what of a piece is closed where an edge is measured as sewn.
+func closed(p *model.Piece) string {
+	if len(p.Pleats()) > 0 {
+		return "darts and pleats closed"
+	}
+	return "darts closed"
 }
 
 func (t *table) seams(g *model.Garment) {
