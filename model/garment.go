@@ -70,8 +70,10 @@ type Layer struct {
 	Order  int // 0 is the outermost; grows inward
 	Fabric *Fabric
 	Ease   []LevelRange // finished girth minus body, by level
-	Pieces []*Piece
-	Place  Place
+
+	Standard *Standard // of its edges that have no role of their own; nil for the fabric's or the house's
+	Pieces   []*Piece
+	Place    Place
 }
 
 // LevelRange is a range that holds at one level.
@@ -89,7 +91,8 @@ type Fabric struct {
 	StretchAcross             float64
 	StretchAlong              float64
 	ShrinkAcross, ShrinkAlong float64
-	Washed                    bool // before it is cut
+	Washed                    bool      // before it is cut
+	Standard                  *Standard // of edges cut from it that have no role of their own; nil for the house's
 	Place                     Place
 	Stated                    Attributes
 }
@@ -200,8 +203,10 @@ type Notch struct {
 	Deep    Place // the attribute that states its depth
 }
 
-// Standard is the house's allowance for one role.
+// Standard is an allowance for one role: the house's, or, for edges without a role of
+// their own, that of a layer or a fabric.
 type Standard struct {
+	Of    string // the address of the layer or fabric; "" for the house
 	Role  string
 	Width float64
 	Place Place

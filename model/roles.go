@@ -41,6 +41,26 @@ func (g *Garment) Standard(role string) *Standard {
 	return nil
 }
 
+// StandardOf is the allowance that an edge follows by its role, or nil. In the place of
+// the house's default stands that of the edge's layer, or else of its fabric.
+func (g *Garment) StandardOf(e *Edge) *Standard {
+	if role := g.RoleOf(e); role != RoleDefault {
+		return g.Standard(role)
+	}
+	return g.DefaultOf(e)
+}
+
+// DefaultOf is the allowance of an edge that has no role of its own, or nil.
+func (g *Garment) DefaultOf(e *Edge) *Standard {
+	switch l := e.Piece.Layer; {
+	case l.Standard != nil:
+		return l.Standard
+	case l.Fabric != nil && l.Fabric.Standard != nil:
+		return l.Fabric.Standard
+	}
+	return g.Standard(RoleDefault)
+}
+
 func (g *Garment) closes(e *Edge) bool {
 	takes := func(e *Edge) bool {
 		return slices.ContainsFunc(g.Closures, func(c *Closure) bool { return c.Edges[0].Edge == e || c.Edges[1].Edge == e })

@@ -31,12 +31,26 @@ func (s *scope) bodyOf(b *block) (map[string]float64, map[string]model.Place) {
 func (s *scope) level(b *block) *model.Level {
 	l := &model.Level{Name: b.name, Y: math.NaN(), Body: math.NaN(), Place: place(b.header)}
 	if e := b.attr("y"); e != nil {
-		l.Y = s.length(e, signed)
+		l.Y = s.levelHeight(b.name, e)
 	}
 	if e := b.attr("body"); e != nil {
 		l.Body, l.Measure = s.bodyFigure(e)
 	}
 	return l
+}
+
+// levelHeight reads the height of a level. Levels that may be stated from each other are
+// reckoned once, in any order.
+func (s *scope) levelHeight(name string, e hclsyntax.Expression) float64 {
+	v := s.levelY[name]
+	if v == nil || v.expr != e {
+		return s.length(e, signed)
+	}
+	y, ok := s.reckon(&v.value)
+	if !ok {
+		return math.NaN()
+	}
+	return s.lengthOf(e, y, signed)
 }
 
 // bodyFigure reads what is compared with the body: a body measure, which may
@@ -85,6 +99,9 @@ func (s *scope) fabric(b *block) *model.Fabric {
 	}
 	if e := b.attr("washed"); e != nil {
 		f.Washed = s.flag(e)
+	}
+	if e := b.attr("allowance"); e != nil {
+		f.Standard = &model.Standard{Of: "fabric." + f.Name, Role: model.RoleDefault, Width: s.length(e, atLeast0), Place: place(e.Range())}
 	}
 	return f
 }

@@ -15,7 +15,10 @@ type drafter struct {
 	g       *model.Garment
 	fabrics []*model.Fabric
 	tapes   []*model.Tape
-	pieces  []*pieceDraft
+
+	houseScope *scope         // for the levels of the house
+	unnamed    []*model.Level // those of them that the garment does not name
+	pieces     []*pieceDraft
 
 	stretchesRead []model.Stretch // by which edges are joined, as they were read
 }
@@ -113,6 +116,7 @@ func (d *Document) draft(s *scope, size string, m making, again func(making) *mo
 	if b.g.Body == nil {
 		b.g.Body = map[string]float64{}
 	}
+	b.takeLevels()
 	b.draftValues()
 	b.stock()
 	b.levels()
@@ -123,6 +127,7 @@ func (d *Document) draft(s *scope, size string, m making, again func(making) *mo
 	if len(b.g.Layers) == 0 {
 		b.fault(head.header, "Write layer \"shell\" { … }.", "the garment has no layers")
 	}
+	b.leaveUnusedLevels()
 	b.joins()
 	b.allowances()
 	if s.failed {
@@ -204,26 +209,6 @@ func (b *drafter) stock() {
 	}
 }
 
-// levels builds the spec's levels, then those of the house that it does not
-// replace. The house's are reckoned in the house's unit.
-func (b *drafter) levels() {
-	for _, c := range b.doc.root.blocks {
-		if c.kind == "level" {
-			b.g.Levels = append(b.g.Levels, b.level(c))
-		}
-	}
-	if b.doc.house == nil {
-		return
-	}
-	house := *b.scope
-	house.unit, house.draft, house.points = b.doc.house.unit, nil, nil
-	for _, c := range b.doc.house.levels {
-		if find(b.g.Levels, c.name, func(o *model.Level) string { return o.Name }) == nil {
-			b.g.Levels = append(b.g.Levels, house.level(c))
-		}
-	}
-}
-
 // find gives the member of a list with a name, or nil.
 func find[T any](list []*T, name string, nameOf func(*T) string) *T {
 	for _, x := range list {
@@ -267,11 +252,11 @@ func (b *drafter) allowances() {
 	}
 }
 
-// standard is the house's allowance for an edge: that for its role, or the
-// default where the house has none for it.
+// standard is the allowance of an edge that neither it nor its piece states: that for
+// its role, or the default where there is none for it.
 func (b *drafter) standard(e *model.Edge) *model.Standard {
-	if s := b.g.Standard(b.g.RoleOf(e)); s != nil {
+	if s := b.g.StandardOf(e); s != nil {
 		return s
 	}
-	return b.g.Standard(model.RoleDefault)
+	return b.g.DefaultOf(e)
 }

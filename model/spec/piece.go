@@ -25,6 +25,9 @@ func (b *drafter) layer(c *block) {
 	if e := c.attr("ease"); e != nil {
 		l.Ease = b.levelRanges(e)
 	}
+	if e := c.attr("allowance"); e != nil {
+		l.Standard = &model.Standard{Of: l.Address(), Role: model.RoleDefault, Width: b.length(e, atLeast0), Place: place(e.Range())}
+	}
 	b.g.Layers = append(b.g.Layers, l)
 	for _, x := range c.blocks {
 		p := &model.Piece{Name: x.name, Layer: l, Cut: 1, DrawnOn: model.StitchLine, CutOn: sewing.OnStraight, Place: place(x.header)}

@@ -21,6 +21,7 @@ type scope struct {
 	body      map[string]float64     // in millimetres
 	bodyAt    map[string]model.Place // where each of its measures is stated
 	draft     map[string]*value
+	levelY    map[string]*levelValue // the heights of the levels
 	points    map[string]*pointValue // of the piece at hand
 	graded    bool                   // whether the spec has sizes
 	sizeSteps int                    // sizes up from the base size
@@ -132,6 +133,8 @@ func (s *scope) reference(e *hclsyntax.ScopeTraversalExpr) (float64, bool) {
 		return 0, false
 	case n == 2 && words[0] == "body":
 		return s.measure(e, words[1])
+	case n == 3 && words[0] == "level":
+		return s.height(e, words[1], words[2])
 	case n == 2:
 		if p := s.points[words[0]]; p != nil {
 			return s.coordinate(e, p, words[1])

@@ -32,6 +32,11 @@ func (s *scope) length(e hclsyntax.Expression, want sense) float64 {
 	if !ok {
 		return math.NaN()
 	}
+	return s.lengthOf(e, v, want)
+}
+
+// lengthOf gives a figure of the file in millimetres, NaN when it is no length.
+func (s *scope) lengthOf(e hclsyntax.Expression, v float64, want sense) float64 {
 	mm := v * s.unit.Millimetre
 	switch {
 	case s.lenient && math.IsNaN(mm):

@@ -46,7 +46,7 @@ func (s *shape) kinds() []string {
 var (
 	levelShape  = &shape{label: nameLabel, may: []string{"y", "body"}}
 	sizeShape   = &shape{label: textLabel, free: true}
-	fabricShape = &shape{label: nameLabel, may: []string{"thickness", "stretch", "shrink", "washed"}}
+	fabricShape = &shape{label: nameLabel, may: []string{"thickness", "stretch", "shrink", "washed", "allowance"}}
 	tapeShape   = &shape{
 		label: nameLabel, needs: []string{"kind", "pitch", "head", "clear"}, may: []string{"width_closed"},
 	}
@@ -75,7 +75,7 @@ var (
 		"fabric":  fabricShape,
 		"level":   levelShape,
 		"layer": {
-			label: nameLabel, needs: []string{"side"}, may: []string{"order", "fabric", "ease"},
+			label: nameLabel, needs: []string{"side"}, may: []string{"order", "fabric", "ease", "allowance"},
 			blocks: map[string]*shape{"piece": pieceShape},
 		},
 		"seam":   {label: nameLabel, needs: []string{"join"}, may: []string{"ease", "flip"}},

@@ -83,7 +83,7 @@ func differs(g *model.Garment, e *model.Edge) []rules.Under {
 // offStandard is how far an edge's allowance is from the house's for its role;
 // nothing where the house has none for it.
 func offStandard(g *model.Garment, e *model.Edge) float64 {
-	if s := g.Standard(g.RoleOf(e)); s != nil {
+	if s := g.StandardOf(e); s != nil {
 		return math.Abs(e.Allowance.Width - s.Width)
 	}
 	return 0

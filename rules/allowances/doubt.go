@@ -59,8 +59,8 @@ func askedOf(g *model.Garment, e *model.Edge) asked {
 			return asked{c.Needs, role, c.Address() + " needs"}
 		}
 	}
-	if s := g.Standard(role); s != nil {
-		return asked{s.Width, role, "the house's for " + roleText(role) + " is"}
+	if s := g.StandardOf(e); s != nil {
+		return asked{s.Width, role, whose(s) + " for " + roleText(role) + " is"}
 	}
 	return asked{model.Unknown(), role, ""}
 }

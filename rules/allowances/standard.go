@@ -68,22 +68,30 @@ func standard(p *rules.Pass, e *model.Edge) {
 		Under:   underStandard(p, e),
 		Account: standardAccount(e, house),
 		Message: func() string {
-			text := fmt.Sprintf("%s carries an allowance of %s, and the house's for %s is %s",
-				e.Address(), p.Show(e.Allowance.Width), roleText(house.Role), p.Show(house.Width))
+			text := fmt.Sprintf("%s carries an allowance of %s, and %s for %s is %s",
+				e.Address(), p.Show(e.Allowance.Width), whose(house), roleText(house.Role), p.Show(house.Width))
 			switch {
 			case others == 1:
 				text += "; one more edge takes the same figure from its piece"
 			case others > 1:
 				text += fmt.Sprintf("; %d more edges take the same figure from their piece", others)
 			}
-			return text + ". Take it out, so that the house's holds, or state the role it has."
+			return text + ". Take it out, so that " + whose(house) + " holds, or state the role it has."
 		},
-		Related: []rules.Related{{Message: "the house's allowance", Place: house.Place}},
+		Related: []rules.Related{{Message: whose(house) + " allowance", Place: house.Place}},
 		Mend: &rules.Mend{
 			Title: fmt.Sprintf("set it to %s", p.Show(house.Width)),
 			Edits: []rules.Edit{{Place: place, Text: p.Garment.Unit.Bare(house.Width)}},
 		},
 	})
+}
+
+// whose names who states an allowance: "the house's", "that of fabric.satin".
+func whose(s *model.Standard) string {
+	if s.Of == "" {
+		return "the house's"
+	}
+	return s.Of + "'s"
 }
 
 func roleText(role string) string {
@@ -97,7 +105,7 @@ func roleText(role string) string {
 // nil where the house has none for it, or a closure states its own.
 func standardOf(p *rules.Pass, e *model.Edge) *model.Standard {
 	role := p.Garment.RoleOf(e)
-	house := p.Garment.Standard(role)
+	house := p.Garment.StandardOf(e)
 	if house == nil || e.Piece.Fold == e {
 		return nil
 	}
