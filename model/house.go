@@ -10,12 +10,14 @@ type House struct {
 	Allowances []*Standard
 	Rules      []RuleSetting
 	Styles     []StyleSetting // in the order of the file; a later one wins
+	Files      []string       // that took part, the nearest first
 	Place      Place
 }
 
 // StyleSetting is what a house says about rules for some of its garments only.
 type StyleSetting struct {
 	Pattern string // of the garment files, from the house's folder: "archive/**"
+	Under   string // the nearest house's folder, from that of the house that states it
 	Rules   []RuleSetting
 	Place   Place
 }

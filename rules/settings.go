@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"path"
 	"slices"
 	"strings"
 
@@ -54,7 +55,7 @@ func (e *Engine) Settings(house *model.House) (*Settings, []model.Diagnostic) {
 func (s *Settings) For(file string) *Settings {
 	own := s
 	for _, style := range s.styles {
-		if doublestar.MatchUnvalidated(style.Pattern, file) {
+		if doublestar.MatchUnvalidated(style.Pattern, path.Join(style.Under, file)) {
 			if own == s {
 				own = s.copy()
 			}

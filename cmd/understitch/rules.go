@@ -39,7 +39,7 @@ has set is marked with the line of its file. What it sets for some garments only
 			for _, d := range s.Faults {
 				w.problem(d)
 			}
-			text := rulesText(s, w.columns()) + stylesText(s, w.columns())
+			text := rulesText(s, w.columns()) + stylesText(s, w.columns()) + housesText(s)
 			if _, err := fmt.Fprint(w.stdout, text); err != nil {
 				return err
 			}
@@ -120,6 +120,19 @@ func ruleLines(b *strings.Builder, r *rules.Rule, held rules.InForce, width int)
 	for i, l := range held.Limits {
 		row("", "", l.Name+" = "+report.LimitText(l)+", "+l.Text+from(held.LimitsAt[i]))
 	}
+}
+
+// housesText names the house files that took part, the nearest first, where there are
+// several.
+func housesText(s inspect.Standards) string {
+	if s.House == nil || len(s.House.Model().Files) < 2 {
+		return ""
+	}
+	text := "\nhouses, the nearest first\n"
+	for _, file := range s.House.Model().Files {
+		text += "  " + report.Clean(file) + "\n"
+	}
+	return text
 }
 
 // stylesText lists for which garments the house has rules otherwise.

@@ -16,9 +16,8 @@ type drafter struct {
 	fabrics []*model.Fabric
 	tapes   []*model.Tape
 
-	houseScope *scope         // for the levels of the house
-	unnamed    []*model.Level // those of them that the garment does not name
-	pieces     []*pieceDraft
+	unnamed []*model.Level // the house's levels that the garment does not name
+	pieces  []*pieceDraft
 
 	stretchesRead []model.Stretch // by which edges are joined, as they were read
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"github.com/bmatcuk/doublestar/v4"
+	"github.com/hashicorp/hcl/v2"
 
 	"understitch/model"
 )
@@ -23,10 +24,19 @@ type House struct {
 	tapes   []*model.Tape
 	fabrics []*model.Fabric
 	sizes   []*sizeBody
-	levels  []*block // what the wearer measures there is known per garment
+	levels  []houseLevel // what the wearer measures there is known per garment
+	root    bool         // nothing is inherited from houses above it
+	table   string       // the size table beside the house; "" for none
+	tableAt hcl.Range    // where that is named
 
 	requires []*Require
 	plugins  []*Plugin
+}
+
+// houseLevel is a level of a house, in the unit of the file that states it.
+type houseLevel struct {
+	*block
+	unit model.Unit
 }
 
 // sizeBody is the body of one size, in millimetres.
@@ -71,15 +81,6 @@ func FindHouse(dir string) (path string, ok bool) {
 	}
 }
 
-// LoadHouse reads a house from a file.
-func LoadHouse(path string) (*House, []model.Diagnostic) {
-	src, diags := readFile(path)
-	if diags != nil {
-		return nil, diags
-	}
-	return ReadHouse(path, src)
-}
-
 // ReadHouse reads a house. It is nil when there is an error among the
 // diagnostics.
 func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
@@ -95,7 +96,8 @@ func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
 	}
 	s := &scope{faults: f}
 	s.unit = s.unitOf(head)
-	h := &House{unit: s.unit, model: &model.House{Name: head.name, File: name, Unit: s.unit, Place: place(head.header)}}
+	h := &House{unit: s.unit, model: &model.House{Name: head.name, File: name, Unit: s.unit, Files: []string{name}, Place: place(head.header)}}
+	s.inheritance(h, head)
 	for _, b := range root.blocks {
 		switch b.kind {
 		case "allowance":
@@ -110,7 +112,7 @@ func ReadHouse(name string, src []byte) (*House, []model.Diagnostic) {
 		case "fabric":
 			h.fabrics = append(h.fabrics, s.fabric(b))
 		case "level":
-			h.levels = append(h.levels, b)
+			h.levels = append(h.levels, houseLevel{b, s.unit})
 			try := *s // levels are read again for each garment; here only for their faults
 			try.lenient = true
 			try.level(b)

@@ -20,23 +20,27 @@ type levelValue struct {
 // are in the house's unit and know nothing of the draft.
 func (b *drafter) takeLevels() {
 	b.levelY = map[string]*levelValue{}
-	b.houseScope = b.scope
 	if h := b.doc.house; h != nil {
-		house := *b.scope
-		house.unit, house.draft, house.points = h.unit, nil, nil
-		b.houseScope = &house
-		b.takeHeights(h.levels, &house)
+		for _, c := range h.levels {
+			b.takeHeight(c.block, b.inHouse(c.unit))
+		}
 	}
-	b.takeHeights(b.doc.root.all("level"), b.scope)
+	for _, c := range b.doc.root.all("level") {
+		b.takeHeight(c, b.scope)
+	}
 }
 
-func (b *drafter) takeHeights(levels []*block, in *scope) {
-	for _, c := range levels {
-		if e := c.attr("y"); e != nil {
-			b.levelY[c.name] = &levelValue{value{name: "level." + c.name + ".y", expr: e, at: e.Range()}, in}
-		} else {
-			b.levelY[c.name] = nil
-		}
+// inHouse is what the names in a figure of a house stand for.
+func (b *drafter) inHouse(unit model.Unit) *scope {
+	house := *b.scope
+	house.unit, house.draft, house.points = unit, nil, nil
+	return &house
+}
+
+func (b *drafter) takeHeight(c *block, in *scope) {
+	b.levelY[c.name] = nil
+	if e := c.attr("y"); e != nil {
+		b.levelY[c.name] = &levelValue{value{name: "level." + c.name + ".y", expr: e, at: e.Range()}, in}
 	}
 }
 
@@ -56,11 +60,11 @@ func (b *drafter) levels() {
 		switch {
 		case find(b.g.Levels, c.name, levelName) != nil:
 		case b.doc.names(c.name):
-			b.g.Levels = append(b.g.Levels, b.houseScope.level(c))
+			b.g.Levels = append(b.g.Levels, b.inHouse(c.unit).level(c.block))
 		default:
-			quiet := *b.houseScope
+			quiet := b.inHouse(c.unit)
 			quiet.faults = &faults{}
-			if l := quiet.level(c); !quiet.failed && model.Known(l.Y) {
+			if l := quiet.level(c.block); !quiet.failed && model.Known(l.Y) {
 				b.unnamed = append(b.unnamed, l)
 				b.g.Levels = append(b.g.Levels, l)
 			}

@@ -93,7 +93,7 @@ var (
 		"waive":   {label: ruleLabel, needs: []string{"at", "reason"}, may: []string{"up_to", "until"}},
 	}}
 	houseShape = &shape{blocks: map[string]*shape{
-		"house":     {label: nameLabel, once: true, needs: []string{"unit"}},
+		"house":     {label: nameLabel, once: true, needs: []string{"unit"}, may: []string{"root", "sizes"}},
 		"allowance": {label: nameLabel, needs: []string{"width"}},
 		"size":      sizeShape,
 		"tape":      tapeShape,

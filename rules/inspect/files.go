@@ -44,7 +44,7 @@ func (in *Inspector) houseAbove(dir string) *house {
 	h.once.Do(func() {
 		var own *model.House
 		if file != "" {
-			h.spec, h.diags = in.loadHouse(file)
+			h.spec, h.diags = in.loadHouse(file, dir)
 			if h.spec != nil {
 				own = h.spec.Model()
 			}
@@ -152,9 +152,9 @@ func (in *Inspector) load(file string, h *spec.House) (*spec.Document, []model.D
 	return spec.Read(file, src, h)
 }
 
-func (in *Inspector) loadHouse(file string) (*spec.House, []model.Diagnostic) {
+func (in *Inspector) loadHouse(file, dir string) (*spec.House, []model.Diagnostic) {
 	if in.FS == nil {
-		return spec.LoadHouse(file)
+		return spec.LoadHouseFor(file, dir)
 	}
 	src, err := fs.ReadFile(in.FS, file)
 	if err != nil {

@@ -2,6 +2,7 @@ package inspect
 
 import (
 	"fmt"
+	"io/fs"
 	"path/filepath"
 
 	"understitch/model"
@@ -26,7 +27,13 @@ func (in *Inspector) withPlugins(h *house, taken []*rules.Rule) []*rules.Rule {
 		list = append(list, p.Plugin)
 		out = append(out, plugin.Rule(p.Plugin))
 	}
-	open := plugin.Beside(h.file)
+	home := map[string]string{} // the house file that each module lies beside
+	for _, p := range list {
+		if _, nearer := home[p.File]; !nearer {
+			home[p.File] = p.Place.File
+		}
+	}
+	open := func(name string) (fs.File, error) { return plugin.Beside(home[name])(name) }
 	if in.FS != nil {
 		open = plugin.BesideIn(in.FS, filepath.ToSlash(h.file))
 	}
