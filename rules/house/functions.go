@@ -41,6 +41,10 @@ func functions(unit model.Unit) map[string]callable {
 		"sum":     alike(overList(total)),
 		"between": plainly(between),
 
+		"all":   plainly(overFlags(cty.Bool, func(yes, of int) cty.Value { return cty.BoolVal(yes == of) })),
+		"any":   plainly(overFlags(cty.Bool, func(yes, _ int) cty.Value { return cty.BoolVal(yes > 0) })),
+		"count": plainly(overFlags(cty.Number, func(yes, _ int) cty.Value { return cty.NumberIntVal(int64(yes)) })),
+
 		"contains":   plainly(contains),
 		"matches":    plainly(onTexts(matches)),
 		"startswith": plainly(onTexts(strings.HasPrefix)),
@@ -165,6 +169,34 @@ func numbersOnly(i int, t cty.Type) error {
 		}
 	}
 	return function.NewArgErrorf(i, "numbers are meant here, or a list of them")
+}
+
+// overFlags is a function of a list of true and false, by how many are true. A list of
+// which one is not known has no value.
+func overFlags(result cty.Type, run func(yes, of int) cty.Value) function.Function {
+	return function.New(&function.Spec{
+		Params: []function.Parameter{{Name: "list", Type: cty.DynamicPseudoType}},
+		Type:   function.StaticReturnType(result),
+		Impl: func(args []cty.Value, _ cty.Type) (cty.Value, error) {
+			list := args[0]
+			if t := list.Type(); !t.IsTupleType() && !t.IsListType() && !t.IsSetType() {
+				return cty.UnknownVal(result), function.NewArgErrorf(0, "a list of true and false is meant here: [for n in seam.notches : n.depth <= mm(4)]")
+			}
+			yes, of := 0, 0
+			for it := list.ElementIterator(); it.Next(); of++ {
+				_, v := it.Element()
+				switch {
+				case !v.IsKnown() || v.IsNull():
+					return cty.UnknownVal(result), function.NewArgErrorf(0, "one of its members is not known")
+				case v.Type() != cty.Bool:
+					return cty.UnknownVal(result), function.NewArgErrorf(0, "a list of true and false is meant here")
+				case v.True():
+					yes++
+				}
+			}
+			return run(yes, of), nil
+		},
+	})
 }
 
 func total(x []float64) float64 {

@@ -1,6 +1,8 @@
 package house
 
 import (
+	"slices"
+
 	"understitch/model"
 	"understitch/model/measured"
 )
@@ -24,6 +26,35 @@ func sides[T any](of func(g *model.Garment, x T) measured.Pair) []figure {
 	}
 }
 
+// hanging are the edges that sides name, and the notches on them.
+func hanging[T any](of func(x T) [2][]model.Stretch) []figure {
+	edges := func(x T) []*model.Edge {
+		var out []*model.Edge
+		for _, side := range of(x) {
+			for _, s := range side {
+				if !slices.Contains(out, s.Edge) {
+					out = append(out, s.Edge)
+				}
+			}
+		}
+		return out
+	}
+	return []figure{
+		manyOf("edges", "edge", addressOf[*model.Edge], edges),
+		manyOf("notches", "notch", addressOf[*model.Notch], func(x T) []*model.Notch {
+			var out []*model.Notch
+			for _, e := range edges(x) {
+				for _, n := range e.Piece.Notches {
+					if n.On == e {
+						out = append(out, n)
+					}
+				}
+			}
+			return out
+		}),
+	}
+}
+
 var seamKind = &kind{
 	name: "seam", roots: []string{"seam"}, above: alone,
 	list: listOf(func(g *model.Garment) []*model.Seam { return g.Seams }),
@@ -32,7 +63,7 @@ var seamKind = &kind{
 		address[*model.Seam](),
 		said(lengthOf("ease_least", func(s *model.Seam) float64 { return s.Ease.Low })),
 		said(lengthOf("ease_greatest", func(s *model.Seam) float64 { return s.Ease.High })),
-	}, sides(measured.OfSeam)...),
+	}, append(sides(measured.OfSeam), hanging(func(s *model.Seam) [2][]model.Stretch { return s.Sides })...)...),
 }
 
 var shareKind = &kind{
@@ -42,7 +73,7 @@ var shareKind = &kind{
 		textOf("name", func(s *model.Share) string { return s.Name }),
 		address[*model.Share](),
 		textOf("match", func(s *model.Share) string { return string(s.Match) }),
-	}, sides(measured.OfShare)...),
+	}, append(sides(measured.OfShare), hanging(func(s *model.Share) [2][]model.Stretch { return [2][]model.Stretch{s.Outer, s.Inner} })...)...),
 }
 
 var insideKind = &kind{
