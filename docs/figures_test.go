@@ -79,6 +79,6 @@ func TestQuotedFigures(t *testing.T) {
 var anyBlock = regexp.MustCompile("(?ms)^```(hcl|text)\n(.*?)^```$")
 
 // subjectAndRule is the heading of a finding in a report: shell.front (fold-straight).
-var subjectAndRule = regexp.MustCompile(`(?m)^(?: ?\d+  |    )(?:ERROR|WARNING|NOTE|error|warning|note) +(\S+) \(([a-z-]+)\)$`)
+var subjectAndRule = regexp.MustCompile(`(?m)^(?: ?\d+  |    )(?:ERROR|WARNING|NOTE|error|warning|note) +(\S+) \(([a-z-]+)(?:, [^)]*)?\)?$`)
 
 var update = flag.Bool("update", false, "put the reports as they are now into the pages")

@@ -164,6 +164,10 @@ type Measure struct {
 type Waiver struct {
 	Rule   string
 	At     string // address of the subject
+	Figure string // which of several figures of it: its key; "" where it names none
+	Level  string // the figure at this level
+	End    string // the figure at this end: "start" or "end"
+	Size   string // in this size, or on this wearer, alone
 	Reason string
 	UpTo   *LimitSetting // nil: any figure
 	Until  string        // ISO date, the last day it holds; "" without end

@@ -147,8 +147,8 @@ func TestWhatFollowsFromAnAcceptedFindingIsToldByItself(t *testing.T) {
 	}{
 		{"neither", "", []string{"alteration-partner [inner-within-outer]"}},
 		{"the cause", waived("alteration-partner", "alter.fitting"), []string{"inner-within-outer", "waived alteration-partner"}},
-		{"what follows", waived("inner-within-outer", "inside.front"), []string{"alteration-partner", "waived inner-within-outer"}},
-		{"both", waived("alteration-partner", "alter.fitting") + waived("inner-within-outer", "inside.front"), []string{"waived inner-within-outer", "waived alteration-partner"}},
+		{"what follows", waived("inner-within-outer", "inside.front\n  level  = waist"), []string{"alteration-partner", "waived inner-within-outer"}},
+		{"both", waived("alteration-partner", "alter.fitting") + waived("inner-within-outer", "inside.front\n  level  = waist"), []string{"waived inner-within-outer", "waived alteration-partner"}},
 	} {
 		t.Run(c.name, func(t *testing.T) { require.Equal(t, c.want, told(t, tabard+altered+c.rest)) })
 	}

@@ -29,6 +29,9 @@ type Result struct {
 	Closest     []Finding // passes with a figure, least room first, those that nothing will change last
 	Passed      int       // looks that passed, each size counted
 
+	watched map[[2]string]*waived // what waivers are about, by rule and subject
+	sizes   []string              // that were checked
+
 	raw []Finding // every finding that was not accepted; one for each set of findings that it stands under
 }
 
@@ -49,9 +52,11 @@ func Gather(outcomes []Outcome) Result {
 // Gathering joins the outcomes of a garment as they come, so that those of
 // thousands of wearers need not all be kept. The zero value is empty.
 type Gathering struct {
-	passed int
-	sizes  []string
-	joined [NotPossible + 1]joiner
+	passed  int
+	sizes   []string
+	watched map[[2]string]*waived // by rule and subject
+	bySize  []*model.Waiver
+	joined  [NotPossible + 1]joiner
 }
 
 // Add takes in the outcomes of one more size.
@@ -60,6 +65,7 @@ func (g *Gathering) Add(outcomes []Outcome) {
 		if n := len(g.sizes); o.Size != "" && (n == 0 || g.sizes[n-1] != o.Size) && !slices.Contains(g.sizes, o.Size) {
 			g.sizes = append(g.sizes, o.Size)
 		}
+		g.note(&o)
 		o.account, o.cures = nil, nil // they would keep the garment of every size
 		if o.Status == Passed {
 			g.passed++
@@ -67,7 +73,7 @@ func (g *Gathering) Add(outcomes []Outcome) {
 				continue
 			}
 		}
-		g.joined[o.Status].add(o, g.nth(o.Size))
+		g.joined[o.Status].add(o, g.nth(o.Size), g.alone(&o))
 	}
 }
 
@@ -78,6 +84,8 @@ func (g *Gathering) Result() Result {
 		NotPossible: g.joined[NotPossible].findings,
 		Closest:     g.joined[Passed].findings,
 		Passed:      g.passed,
+		watched:     g.watched,
+		sizes:       g.sizes,
 	}
 	result.Settle()
 	sortFindings(result.NotPossible)
@@ -105,10 +113,14 @@ type joiner struct {
 type joinKey struct {
 	gatherKey
 	covers string
+	alone  string // the size that a waiver accepts by itself
 }
 
-func (j *joiner) add(o Outcome, nth int) {
-	k := joinKey{o.key(), fmt.Sprint(o.covers)}
+func (j *joiner) add(o Outcome, nth int, alone string) {
+	k := joinKey{gatherKey: o.key(), alone: alone}
+	if len(o.covers) > 0 {
+		k.covers = fmt.Sprint(o.covers)
+	}
 	i, ok := j.index[k]
 	if !ok {
 		if j.index == nil {

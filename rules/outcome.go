@@ -21,6 +21,7 @@ type Outcome struct {
 	Rule     *Rule
 	Subject  string // the thing's address
 	Key      string // tells several figures of one thing apart: a level, a notch
+	End      string // "start" or "end", where it is a figure at one end of a seam or a share
 	Status   Status
 	Severity Severity
 

@@ -25,6 +25,7 @@ type Pass struct {
 // Message is called only for a finding.
 type Say struct {
 	Key     string      // which of several figures of the thing this is
+	End     string      // "start" or "end", where it is a figure at one end of a seam or a share
 	Size    string      // the size it is about, for a rule that looks at all of them
 	Place   model.Place // where to look; the thing's own place when not given
 	Account Account     // how the figure was reached
@@ -184,6 +185,7 @@ func (p *Pass) add(o Outcome, say Say) {
 	p.answered = true
 	o.Numeric = o.Unit != ""
 	o.Rule, o.Subject, o.Key, o.Size = p.rule, p.thing.Address(), say.Key, p.Garment.Size
+	o.End = say.End
 	o.account, o.Spot = say.Account, say.Spot
 	if say.Size != "" {
 		o.Size = say.Size

@@ -170,6 +170,7 @@ func (b *drafter) waiver(c *block) {
 	b.g.Waivers = append(b.g.Waivers, w)
 	w.At = b.subject(c.attr("at"))
 	w.Reason = b.text(c.attr("reason"))
+	b.waivedFigure(c, w)
 	if e := c.attr("up_to"); e != nil {
 		limit := b.limit("up_to", e)
 		w.UpTo = &limit
@@ -179,6 +180,35 @@ func (b *drafter) waiver(c *block) {
 		if _, err := time.Parse(time.DateOnly, w.Until); err != nil && w.Until != "" {
 			b.fault(e.Range(), "Write year, month and day: \"2027-06-30\".", "%q is not a date", w.Until)
 		}
+	}
+}
+
+// waivedFigure reads which of several figures of a thing a waiver accepts.
+func (b *drafter) waivedFigure(c *block, w *model.Waiver) {
+	if e := c.attr("figure"); e != nil {
+		w.Figure = b.text(e)
+	}
+	if e := c.attr("size"); e != nil {
+		w.Size = b.text(e)
+	}
+	if e := c.attr("level"); e != nil {
+		if l := b.levelAt(e); l != nil {
+			w.Level = l.Name
+		}
+	}
+	if e := c.attr("end"); e != nil {
+		if w.End = b.text(e); w.End != "start" && w.End != "end" && w.End != "" {
+			b.fault(e.Range(), "Write \"start\" or \"end\".", "%q is no end of a seam", w.End)
+		}
+	}
+	said := 0
+	for _, name := range []string{"figure", "level", "end"} {
+		if c.attr(name) != nil {
+			said++
+		}
+	}
+	if said > 1 {
+		b.fault(c.header, "One of figure, level and end says which figure is accepted.", "%s names its figure twice", title(c.kind, c.name))
 	}
 }
 

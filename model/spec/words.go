@@ -90,7 +90,7 @@ var (
 		"elastic": {label: nameLabel, needs: []string{"edges", "length"}, may: []string{"ratio"}},
 		"bone":    {label: nameLabel, needs: []string{"along", "length"}},
 		"measure": {label: nameLabel, needs: []string{"along", "against"}, may: []string{"from", "to", "ease"}},
-		"waive":   {label: ruleLabel, needs: []string{"at", "reason"}, may: []string{"up_to", "until"}},
+		"waive":   {label: ruleLabel, needs: []string{"at", "reason"}, may: []string{"figure", "level", "end", "size", "up_to", "until"}},
 	}}
 	houseShape = &shape{blocks: map[string]*shape{
 		"house":     {label: nameLabel, once: true, needs: []string{"unit"}, may: []string{"root", "sizes"}},

@@ -214,12 +214,13 @@ func (in *Inspector) document(ctx context.Context, r *Report, doc *spec.Document
 		told.add(n, l)
 		said, failed := asking.Take(l.said)
 		told.plain(failed)
+		if first == nil && l.garment != nil {
+			first = l.garment
+			gathering.Watch(first.Waivers)
+		}
 		gathering.Add(append(l.outcomes, said...))
 		if l.garment == nil {
 			return ofWearers // other wearers may have what this one lacks
-		}
-		if first == nil {
-			first = l.garment
 		}
 		switch {
 		case o.Figures:

@@ -128,7 +128,11 @@ func (s *sharing) end(atEnd bool) {
 	if atEnd {
 		a, b = s.outer.Runs[len(s.outer.Runs)-1].Edge, s.inner.Runs[len(s.inner.Runs)-1].Edge
 	}
-	say := rules.Say{Key: cornerKey(a, cornerA), Place: s.innerPlace(b), Under: s.underShares(a, cornerA)}
+	end := "start"
+	if atEnd {
+		end = "end"
+	}
+	say := rules.Say{Key: cornerKey(a, cornerA), End: end, Place: s.innerPlace(b), Under: s.underShares(a, cornerA)}
 	say.Related = []rules.Related{
 		{Message: cornerA.Address() + " is drawn here", Place: cornerA.Place},
 		{Message: cornerB.Address() + " is drawn here", Place: cornerB.Place},

@@ -97,6 +97,12 @@ func Found(t *testing.T, engine *rules.Engine, house, src string) []rules.Findin
 	return report.Result.Findings
 }
 
+// Report checks a spec given as text, without a house.
+func Report(t *testing.T, engine *rules.Engine, src string) *inspect.Report {
+	t.Helper()
+	return inspected(t, engine, noHouse, "test.garment.hcl", src)
+}
+
 func inspected(t *testing.T, engine *rules.Engine, dir, name, src string) *inspect.Report {
 	in := &inspect.Inspector{Engine: engine}
 	return in.Source(t.Context(), filepath.Join(dir, name), []byte(src), inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)})

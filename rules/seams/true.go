@@ -68,9 +68,9 @@ func trueEnds(p *rules.Pass, s *model.Seam, a, b *sewing.Walk) (any bool) {
 		case !ok:
 			continue
 		case err != nil:
-			p.Cannot(err, rules.Say{Key: lineKey(line), Place: s.Join})
+			p.Cannot(err, rules.Say{Key: lineKey(line), End: endName(atEnd), Place: s.Join})
 		default:
-			trueLine(p, s, line)
+			trueLine(p, s, line, endName(atEnd))
 		}
 		any = true
 	}
@@ -87,9 +87,17 @@ func undrawnEnds(p *rules.Pass, s *model.Seam, a, b *sewing.Walk) {
 	}
 }
 
+// endName is how a waiver names an end of a seam.
+func endName(atEnd bool) string {
+	if atEnd {
+		return "end"
+	}
+	return "start"
+}
+
 func lineKey(l sewing.LineEnd) string { return l.A.Address() + " and " + l.B.Address() }
 
-func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
+func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd, end string) {
 	meant := p.Limit("meant")
 	if l.Centre() {
 		meant = p.Limit("centre")
@@ -101,7 +109,7 @@ func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
 		under = shares(p.Garment, l.A, l.B)
 	}
 	if !(math.Abs(off) <= meant) {
-		cornerMeant(p, s, l, meant, under, shared && math.Abs(l.Sum()-other) <= p.Limit("shared"))
+		cornerMeant(p, s, l, end, meant, under, shared && math.Abs(l.Sum()-other) <= p.Limit("shared"))
 		return
 	}
 	names, related := sewing.Listed([]string{l.A.Address(), l.B.Address()}), []rules.Related{{Message: corner(l.A, l.AngleA), Place: l.A.Place}}
@@ -111,7 +119,7 @@ func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
 		related = append(related, rules.Related{Message: corner(l.B, l.AngleB), Place: l.B.Place})
 	}
 	p.Steps(off, rules.Say{
-		Key: lineKey(l), Place: s.Join, Related: related, Under: under, Account: lineAccount(s, l),
+		Key: lineKey(l), End: end, Place: s.Join, Related: related, Under: under, Account: lineAccount(s, l),
 		Message: func() string {
 			wrong := "dip"
 			if off < 0 {
@@ -128,8 +136,8 @@ func trueLine(p *rules.Pass, s *model.Seam, l sewing.LineEnd) {
 // pencil. It is a corner that was drawn on purpose where two layers have it, where
 // both pieces turn alike into it, as in the points of a shirt's tail, and at the
 // centre of anything but a hem, as in a V. Else a point may lie in the wrong place.
-func cornerMeant(p *rules.Pass, s *model.Seam, l sewing.LineEnd, meant float64, under []rules.Under, shared bool) {
-	say := rules.Say{Key: lineKey(l), Place: s.Join, Note: true, Under: under, Account: lineAccount(s, l)}
+func cornerMeant(p *rules.Pass, s *model.Seam, l sewing.LineEnd, end string, meant float64, under []rules.Under, shared bool) {
+	say := rules.Say{Key: lineKey(l), End: end, Place: s.Join, Note: true, Under: under, Account: lineAccount(s, l)}
 	alike := math.Abs(l.AngleA-l.AngleB) <= p.Limit("alike")
 	if l.Centre() {
 		alike = l.A.Finish != layering.FinishedHem

@@ -19,17 +19,17 @@ func (s *sheet) closest(g *Garment) {
 		if n := len(c.Likewise); n > 0 {
 			subject += fmt.Sprintf(" and %d more", n)
 		}
-		s.entry(g.showOf(c.Figure, c.Margin), subject+" ("+c.figureOf()+": "+g.closeText(c)+")")
+		s.entry(g.showOf(c.Figure, c.Margin), subject+" ("+figureNamed(c.Rule, c.Key)+": "+g.closeText(c)+")")
 	}
 }
 
-// figureOf names the rule of a close call, and which of its figures it is where the
-// rule takes several.
-func (c Close) figureOf() string {
-	if c.Key == "" || strings.Contains(c.Rule, c.Key) { // fold-straight has one: straight
-		return c.Rule
+// figureNamed names a rule, and which of its figures it is where the rule takes
+// several: a waiver names the figure by the same word.
+func figureNamed(rule, key string) string {
+	if key == "" || strings.Contains(rule, key) { // edge-unused has one: unused
+		return rule
 	}
-	return c.Rule + ", " + c.Key
+	return rule + ", " + key
 }
 
 // closeText is the figure of a close call, and the size it is of.

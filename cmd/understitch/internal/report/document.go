@@ -54,6 +54,7 @@ type Finding struct {
 	Rule      string   `json:"rule"`
 	Severity  string   `json:"severity"`
 	Subject   string   `json:"subject"`
+	Key       string   `json:"key,omitempty"` // which of the figures that the rule takes there
 	Message   string   `json:"message"`
 	Sizes     []string `json:"sizes"`
 	WorstSize string   `json:"worst_size,omitempty"`

@@ -122,7 +122,7 @@ func (g *Garment) notes(out *page.Garment) {
 		note(&out.Trouble, g.where(diag.Place), sentence(diag))
 	}
 	for _, c := range g.Closest {
-		note(&out.Closest, g.showOf(c.Figure, c.Margin), c.Subject+" ("+c.figureOf()+": "+g.closeText(c)+")")
+		note(&out.Closest, g.showOf(c.Figure, c.Margin), c.Subject+" ("+figureNamed(c.Rule, c.Key)+": "+g.closeText(c)+")")
 	}
 	for _, w := range g.Waived {
 		note(&out.Waived, w.Subject, w.Message+" Because: "+w.Waiver.because())

@@ -108,6 +108,7 @@ func (g *Garment) finding(f rules.Finding) Finding {
 		Rule:        f.Rule.Name,
 		Severity:    f.Severity.String(),
 		Subject:     f.Subject,
+		Key:         f.Key,
 		Message:     f.Message,
 		Sizes:       list(f.Sizes),
 		WorstSize:   f.Size,

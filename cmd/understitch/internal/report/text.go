@@ -117,7 +117,7 @@ func sentence(d model.Diagnostic) string {
 
 func (s *sheet) finding(d *Document, g *Garment, number int, f entry) {
 	lead := fmt.Sprintf("%2d  ", number)
-	s.hang(lead, strings.ToUpper(f.Severity), words(f.Subject+" ("+f.Rule+")"), inkOf(f.Severity)...)
+	s.hang(lead, strings.ToUpper(f.Severity), words(f.Subject+" ("+figureNamed(f.Rule, f.Key)+")"), inkOf(f.Severity)...)
 	s.indented(f.Message)
 	if f.Figure != nil {
 		s.entry("figure", g.figureText(*f.Figure, ", where the limit is "))
