@@ -3,6 +3,8 @@
 // over the wardrobe and counts what they found.
 //
 //	go run ./cmd/corpus --garments 2000 --sizes 4 --faults 1 --seed 1 DIR
+//	go run ./cmd/corpus --slips 2000 --seed 1
+//	go run ./cmd/corpus --slips-two 1000 --seed 1
 //
 // DIR then holds a house.hcl, the garments, and expected.json. The same flags
 // write the same bytes. See docs/corpus.md for what is planted and the figures.
@@ -41,8 +43,14 @@ func run(args []string, out, errs io.Writer) error {
 	flags.Float64Var(&s.Faults, "faults", 0.5, "the share of garments with a fault, from 0 to 1")
 	flags.Uint64Var(&s.Seed, "seed", 1, "another seed, another wardrobe")
 	check := flags.Bool("check", false, "run the rules over the wardrobe and count what they find")
+	single := flags.Int("slips", 0, "make so many slips of one figure, unit or name, and count what is found of them")
+	two := flags.Int("slips-two", 0, "make so many pairs of independent slips, and count where both are found")
+	keep := flags.String("keep", "", "write the specs of slips that miss the aim to this folder")
 	if err := flags.Parse(args); err != nil {
 		return err
+	}
+	if *single > 0 || *two > 0 {
+		return slip(out, *single, *two, s.Seed, *keep)
 	}
 	switch {
 	case flags.NArg() != 1:
