@@ -5,6 +5,7 @@
 //	go run ./cmd/corpus --garments 2000 --sizes 4 --faults 1 --seed 1 DIR
 //	go run ./cmd/corpus --slips 2000 --seed 1
 //	go run ./cmd/corpus --slips-two 1000 --seed 1
+//	go run ./cmd/corpus --laws 40 --seed 1
 //
 // DIR then holds a house.hcl, the garments, and expected.json. The same flags
 // write the same bytes. See docs/corpus.md for what is planted and the figures.
@@ -45,12 +46,16 @@ func run(args []string, out, errs io.Writer) error {
 	check := flags.Bool("check", false, "run the rules over the wardrobe and count what they find")
 	single := flags.Int("slips", 0, "make so many slips of one figure, unit or name, and count what is found of them")
 	two := flags.Int("slips-two", 0, "make so many pairs of independent slips, and count where both are found")
-	keep := flags.String("keep", "", "write the specs of slips that miss the aim to this folder")
+	law := flags.Int("laws", 0, "grow each fault in so many garments, and change the house in a hundred times as many, to see whether the laws hold")
+	keep := flags.String("keep", "", "write the specs of slips that miss the aim, or that break a law, to this folder")
 	if err := flags.Parse(args); err != nil {
 		return err
 	}
 	if *single > 0 || *two > 0 {
 		return slip(out, *single, *two, s.Seed, *keep)
+	}
+	if *law > 0 {
+		return holdToLaws(out, *law, s.Seed, *keep)
 	}
 	switch {
 	case flags.NArg() != 1:

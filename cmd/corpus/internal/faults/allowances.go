@@ -9,6 +9,7 @@ var allowances = []Fault{
 	{"an allowance off by 2 mm on one side of a seam", "allowance-match", seamAllowance},
 	{"an allowance off on one layer of a shared edge", "allowance-match", sharedAllowance},
 	{"a hem's allowance off by 2 mm", "allowance-standard", hemAllowance},
+	{"a hem 20 mm wider than the hem beside it", "allowance-match", hemStep},
 	{"a closure that needs more allowance", "allowance-closure", closureAllowance},
 	{"an allowance on a fold", "allowance-fold", foldAllowance},
 	{"a cut line drawn too far out", "allowance-drawn", cutLineOff},
@@ -20,7 +21,7 @@ func seamAllowance(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	by := 12 + 2*p.sign()
+	by := 12 + p.just(2)*p.sign()
 	s.edge.Allowance = &by
 	return seamAddress(p.plainSeam(s.address)), true
 }
@@ -32,7 +33,7 @@ func sharedAllowance(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	by := 10 + 2*p.sign()
+	by := 10 + p.just(2)*p.sign()
 	s.edge.Allowance = &by
 	share, _ := p.sharing(s.address)
 	return shareAddress(share), true
@@ -43,9 +44,22 @@ func hemAllowance(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	by := 30 + 2*p.sign()
+	by := 30 + p.just(2)*p.sign()
 	s.edge.Allowance = &by
 	return s.address, true
+}
+
+// hemStep turns up one of two hems further that run on over a side seam.
+func hemStep(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool {
+		return s.edge.Finish == "hem" && s.stitch() && p.plainSeam(s.pieceAddress()+"."+s.sideOf().Name) != nil
+	})
+	if !ok {
+		return "", false
+	}
+	by := 30 + p.just(20)
+	s.edge.Allowance = &by
+	return seamAddress(p.plainSeam(s.pieceAddress() + "." + s.sideOf().Name)), true
 }
 
 func closureAllowance(p *Planter) (string, bool) {
@@ -53,7 +67,7 @@ func closureAllowance(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	c.Allowance = p.by(21.5, 30)
+	c.Allowance = 20 + p.by(1.5, 10)
 	return "closure." + c.Name, true
 }
 

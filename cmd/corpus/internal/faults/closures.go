@@ -74,6 +74,7 @@ func closureLonger(p *Planter) (string, bool) {
 		piece, _ := p.Edge(c.B.Edge)
 		s := spot{piece: piece, edge: e}
 		by := p.by(2, 4) // on the fold: twice that
+		p.touch(spot{address: c.B.Edge, piece: piece, layer: p.layerOf(c.B.Edge)})
 		n := len(s.before().Pts)
 		move(e, 0, by, 0)
 		move(s.before(), n-1, by, 0)

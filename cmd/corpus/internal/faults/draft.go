@@ -14,6 +14,8 @@ var draft = []Fault{
 	{"an edge that lies 4 mm off at both its ends", "outline-closed", offEdge},
 	{"an outline that crosses itself", "outline-crossing", loop},
 	{"a mirrored piece without its half", "mirror-pair", oneMirrored},
+	{"two left fronts", "mirror-pair", twoLeft},
+	{"two left sleeves", "mirror-pair", twoLeftSleeves},
 	{"a size whose grade slips", "size-step", slip},
 	{"a body measure in the wrong unit", "unit-slip", bodyUnit},
 	{"a level in the wrong unit", "unit-slip", levelUnit},
@@ -52,7 +54,7 @@ func wideGap(p *Planter) (string, bool) {
 	if p.IntN(2) == 0 {
 		knot, handle = len(s.edge.Pts)-1, len(s.edge.Pts)-2
 	}
-	dx, dy := 4*p.sign(), 0.0
+	dx, dy := p.just(4)*p.sign(), 0.0
 	if p.IntN(2) == 0 {
 		dx, dy = dy, dx
 	}
@@ -71,7 +73,7 @@ func offEdge(p *Planter) (string, bool) {
 	}
 	x0, y0 := base(s.edge.Pts[0])
 	x1, y1 := base(s.edge.Pts[len(s.edge.Pts)-1])
-	by := 4 * p.sign() / math.Hypot(x1-x0, y1-y0)
+	by := p.just(4) * p.sign() / math.Hypot(x1-x0, y1-y0)
 	for i := range s.edge.Pts {
 		move(s.edge, i, by*(y1-y0), -by*(x1-x0))
 	}
@@ -109,6 +111,26 @@ func oneMirrored(p *Planter) (string, bool) {
 	}
 	s.piece.Mirrored = "true"
 	return s.pieceAddress(), true
+}
+
+// twoLeft cuts both halves of a pair alike that are closed to each other.
+func twoLeft(p *Planter) (string, bool) {
+	for _, c := range p.Closures {
+		if piece, _ := p.Edge(c.A.Edge); c.A.Edge == c.B.Edge && piece.Cut == 2 {
+			piece.Mirrored = "false"
+			return c.A.Edge[:strings.LastIndexByte(c.A.Edge, '.')], true
+		}
+	}
+	return "", false
+}
+
+func twoLeftSleeves(p *Planter) (string, bool) {
+	piece := p.Piece("shell.sleeve")
+	if piece == nil {
+		return "", false
+	}
+	piece.Mirrored = "false"
+	return "shell.sleeve", true
 }
 
 // slip puts one measure of one size out of step; what is drafted from it follows.
@@ -193,8 +215,16 @@ func halfAltered(p *Planter) (string, bool) {
 	for i := range a.Inward {
 		a.Inward[i].MM = min(a.Inward[i].MM, 1)
 	}
+	p.takenIn(a)
 	a.Edges = a.Edges[:len(a.Edges)-1]
 	return "alter." + a.Name, true
+}
+
+// takenIn lets an alteration take in as much as the fault is to be off.
+func (p *Planter) takenIn(a *sheet.Alter) {
+	for i := range a.Inward {
+		a.Inward[i].MM = p.just(a.Inward[i].MM)
+	}
 }
 
 // missed leaves one edge out of an alteration.
@@ -203,6 +233,7 @@ func missed(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
+	p.takenIn(a)
 	i := p.IntN(len(a.Edges))
 	a.Edges = slices.Delete(slices.Clone(a.Edges), i, i+1)
 	return "alter." + a.Name, true
@@ -214,6 +245,7 @@ func oneLayer(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
+	p.takenIn(a)
 	layer := p.Layers[p.IntN(2)].Name + "."
 	var kept []string
 	for _, e := range a.Edges {

@@ -21,7 +21,7 @@ type Fault struct {
 // a fixed order.
 func All(sizes int) []Fault {
 	var out []Fault
-	for _, family := range [][]Fault{layers, cloths, seams, darts, notches, allowances, closures, fit, draft} {
+	for _, family := range [][]Fault{layers, cloths, seams, darts, notches, allowances, closures, fit, draft, sleeves} {
 		for _, f := range family {
 			if f.Rule != "size-step" || sizes >= 4 {
 				out = append(out, f)
@@ -36,6 +36,15 @@ type Planter struct {
 	*rand.Rand
 	*sheet.Garment
 	Drafted bool // set by a fault that needs the figures to be drafted from measures
+
+	Apart bool // set by a fault in pieces that are to have levels of their own
+
+	// Amount is how far off the fault is to be, in the unit of its Growth; 0 to let
+	// chance choose.
+	Amount float64
+	// Touched are the addresses of the edges and notches that were considered for the
+	// fault and taken.
+	Touched []string
 }
 
 // spot is an edge of the garment.
@@ -62,7 +71,16 @@ func (p *Planter) spots(suits func(spot) bool) []spot {
 }
 
 // spot is one of the edges that suit.
-func (p *Planter) spot(suits func(spot) bool) (spot, bool) { return one(p, p.spots(suits)) }
+func (p *Planter) spot(suits func(spot) bool) (spot, bool) {
+	s, ok := one(p, p.spots(suits))
+	if ok {
+		p.touch(s)
+	}
+	return s, ok
+}
+
+// touch notes what the fault is planted in.
+func (p *Planter) touch(s spot) { p.Touched = append(p.Touched, s.address, s.pieceAddress()) }
 
 // one picks one of a list.
 func one[T any](p *Planter, list []T) (T, bool) {
@@ -73,10 +91,27 @@ func one[T any](p *Planter, list []T) (T, bool) {
 	return list[p.IntN(len(list))], true
 }
 
-// by is a length from low to high, to a tenth of a millimetre.
+// by is how far off the fault is: from low to high, to a tenth of a millimetre, or
+// the amount that was chosen for it.
 func (p *Planter) by(low, high float64) float64 {
-	return low + float64(p.IntN(int((high-low)*10)+1))/10
+	chance := low + float64(p.IntN(int((high-low)*10)+1))/10
+	if p.Amount != 0 {
+		return p.Amount
+	}
+	return chance
 }
+
+// just is how far off a fault is that chance does not settle.
+func (p *Planter) just(amount float64) float64 {
+	if p.Amount != 0 {
+		return p.Amount
+	}
+	return amount
+}
+
+// alone reports whether nothing but the fault is wrong; one that is to grow may
+// spoil what it likes.
+func (p *Planter) alone(nothingElse bool) bool { return nothingElse || p.Amount != 0 }
 
 // sign is 1 or -1.
 func (p *Planter) sign() float64 { return float64(2*p.IntN(2) - 1) }
@@ -91,6 +126,14 @@ func (s spot) hem() bool { return s.edge.Finish != "" && s.edge.Name == "hem" }
 // next is the edge drawn after this one, before the one drawn before it.
 func (s spot) next() *sheet.Edge   { return s.neighbour(1) }
 func (s spot) before() *sheet.Edge { return s.neighbour(-1) }
+
+// sideOf is the side seam's edge beside a hem, whichever way the piece is drawn.
+func (s spot) sideOf() *sheet.Edge {
+	if s.next().Name == "side" {
+		return s.next()
+	}
+	return s.before()
+}
 
 func (s spot) neighbour(by int) *sheet.Edge {
 	n := len(s.piece.Edges)
@@ -164,6 +207,11 @@ func (p *Planter) altered(address string) *sheet.Alter {
 		}
 	}
 	return nil
+}
+
+func (p *Planter) layerOf(address string) *sheet.Layer {
+	name, _, _ := strings.Cut(address, ".")
+	return p.Layer(name)
 }
 
 func (p *Planter) closed(address string) bool {

@@ -76,7 +76,7 @@ func elasticShort(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	e.Length = e.Length.Times(p.by(7, 8) / 10)
+	e.Length = e.Length.Times(1 - p.by(2, 3)/10)
 	return "elastic." + e.Name, true
 }
 

@@ -2,6 +2,7 @@ package faults
 
 import (
 	"math"
+	"strings"
 
 	"understitch/cmd/corpus/internal/sheet"
 	"understitch/cmd/corpus/internal/wardrobe"
@@ -17,6 +18,7 @@ var layers = []Fault{
 	{"an inner point out by 2 mm", "inner-within-outer", innerOut},
 	{"an inner point out between the levels", "inner-within-outer", innerBulges},
 	{"an inner point out below the last level", "inner-within-outer", innerBulgesBelow},
+	{"an inner point out by 8 mm, in pieces with levels of their own", "inner-within-outer", innerOutApart},
 	{"an inner piece too narrow", "inner-within-outer", innerIn},
 	{"a dart let out on the inner layer alone", "inner-within-outer", innerLetOut},
 	{"a dart moved sideways on one layer", "dart-answer", moveDart},
@@ -183,7 +185,8 @@ func (p *Planter) clear(off func(r sheet.Range) float64) (string, bool) {
 	if c, ok := one(p, p.clearings()); ok {
 		before := wardrobe.Length(c.spot.edge)
 		c.set(off(c.asked.Range))
-		return "inside." + c.inside.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
+		p.touch(c.spot)
+		return "inside." + c.inside.Name, p.alone(math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed)
 	}
 	inside, asked, inner, outer, ok := p.paperClearing()
 	if !ok {
@@ -195,6 +198,26 @@ func (p *Planter) clear(off func(r sheet.Range) float64) (string, bool) {
 
 func innerOut(p *Planter) (string, bool) {
 	return p.clear(func(r sheet.Range) float64 { return *r.Low - p.by(2, 3.5) })
+}
+
+// innerOutApart lets a back stand out that is drawn beside the fronts, further down,
+// on both layers alike.
+func innerOutApart(p *Planter) (string, bool) {
+	var list []clearing
+	for _, c := range p.clearings() {
+		if strings.HasSuffix(c.inside.Outer, ".back") {
+			list = append(list, c)
+		}
+	}
+	c, ok := one(p, list)
+	if !ok {
+		return "", false
+	}
+	p.Apart = true
+	p.touch(c.spot)
+	before := wardrobe.Length(c.spot.edge)
+	c.set(*c.asked.Range.Low - p.just(8))
+	return "inside." + c.inside.Name, p.alone(math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed)
 }
 
 func innerIn(p *Planter) (string, bool) {
@@ -219,7 +242,8 @@ func innerBulges(p *Planter) (string, bool) {
 	out := (outer - inner + p.by(2, 3)) / 0.75 // the middle of the curve moves by three quarters
 	move(c.spot.edge, c.index-1, out, 0)
 	move(c.spot.edge, c.index-2, out, 0)
-	return "inside." + c.inside.Name, math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed
+	p.touch(c.spot)
+	return "inside." + c.inside.Name, p.alone(math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed)
 }
 
 // innerBulgesBelow lets the inner side swell half-way between the lowest level and
@@ -242,7 +266,8 @@ func innerBulgesBelow(p *Planter) (string, bool) {
 	outer, ok := wardrobe.Across(c.outer, y)
 	out := outer - x - math.Min(0, *c.asked.Range.Low) + p.by(2, 3)
 	moveKnot(c.spot.edge, knot, out, 0)
-	return "inside." + c.inside.Name, ok && math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed && wardrobe.Bend(c.spot.edge) > turned
+	p.touch(c.spot)
+	return "inside." + c.inside.Name, ok && p.alone(math.Abs(wardrobe.Length(c.spot.edge)-before) < unnoticed && wardrobe.Bend(c.spot.edge) > turned)
 }
 
 // turned is a radius round which any allowance can be turned, in mm.
@@ -259,7 +284,7 @@ func liningLow(p *Planter) (string, bool) {
 	inside := p.insideOf(s.pieceAddress())
 	outer := p.Piece(inside.Outer).Edge("centre")
 	inner := s.piece.Edge("centre")
-	drop := p.by(4, 15)
+	drop := 19 - p.by(4, 15)
 	if s.edge.Form == sheet.Tape {
 		inner.Length = outer.Length.Plus(-drop)
 		return "inside." + inside.Name, true

@@ -45,6 +45,9 @@ func (p *Planter) seamNotch(suits func(spot, *sheet.Notch) bool) (spot, *sheet.N
 		}
 	}
 	c, ok := one(p, list)
+	if ok {
+		p.touch(c.spot)
+	}
 	return c.spot, c.n, ok
 }
 
@@ -115,7 +118,7 @@ func notchDeep(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	n.Depth = p.by(8, 14)
+	n.Depth = 4 + p.by(4, 10)
 	return s.notch(n), true
 }
 
@@ -127,7 +130,7 @@ func notchNear(p *Planter) (string, bool) {
 			continue
 		}
 		piece, e := p.Edge(a.Edge)
-		at := sheet.N(p.by(3, 10))
+		at := sheet.N(12.7 - p.by(3, 10))
 		if e.Form == sheet.Tape {
 			at = e.Length.Less(at)
 		}

@@ -26,6 +26,7 @@ type Size struct {
 type File struct {
 	Text string
 	tally.Expect
+	Touched []string // the edges and pieces in which a fault was planted
 }
 
 // Corpus are the garments, in order.
@@ -39,7 +40,7 @@ func Corpus(s Size) ([]File, error) {
 			fault = &list[planted%len(list)]
 			planted++
 		}
-		f, err := file(i, s, fault)
+		f, err := file(i, s, fault, 0)
 		if err != nil {
 			return nil, err
 		}
@@ -51,7 +52,13 @@ func Corpus(s Size) ([]File, error) {
 // tries is how many garments are made until one has a place for the fault.
 const tries = 400
 
-func file(i int, s Size, fault *faults.Fault) (File, error) {
+// Grown is the nth garment with a fault, which is so far off. Another amount gives
+// the same garment and the same fault but for that.
+func Grown(n int, s Size, fault faults.Fault, amount float64) (File, error) {
+	return file(n, s, &fault, amount)
+}
+
+func file(i int, s Size, fault *faults.Fault, amount float64) (File, error) {
 	r := rand.New(rand.NewPCG(s.Seed, uint64(i)))
 	kinds := wardrobe.Kinds()
 	for range tries {
@@ -62,23 +69,24 @@ func file(i int, s Size, fault *faults.Fault) (File, error) {
 		name := fmt.Sprintf("%s-%05d", kind.Name, i)
 		g := wardrobe.Make(kind, name, s.Sizes, r)
 		e := tally.Expect{File: name + ".garment.hcl", Kind: kind.Name, Sizes: max(len(g.Sizes), 1)}
-		drafted := false
+		drafted, apart := false, false
+		var touched []string
 		if fault != nil {
-			p := &faults.Planter{Rand: r, Garment: g}
+			p := &faults.Planter{Rand: r, Garment: g, Amount: amount}
 			subject, ok := fault.Plant(p)
 			if !ok {
 				continue
 			}
-			drafted = p.Drafted
+			drafted, apart, touched = p.Drafted, p.Apart, p.Touched
 			e.Fault, e.Rule, e.Subject = fault.Name, fault.Rule, subject
 			g.Remark = "Planted: " + fault.Name + "; " + fault.Rule + " at " + subject + "."
 		}
-		wardrobe.Lay(g, r)
+		wardrobe.Lay(g, r, apart)
 		hand := wardrobe.Hand(g, r)
 		if drafted {
 			hand.Style = sheet.Drafted
 		}
-		return File{g.Text(hand), e}, nil
+		return File{g.Text(hand), e, touched}, nil
 	}
 	return File{}, fmt.Errorf("no garment has a place for %q", fault.Name)
 }

@@ -8,9 +8,9 @@ import (
 	"slices"
 	"strings"
 	"testing/fstest"
-	"time"
 
 	"understitch/cmd/corpus/internal/plan"
+	"understitch/cmd/corpus/internal/tally"
 	"understitch/cmd/corpus/internal/wardrobe"
 	"understitch/cmd/understitch/demo"
 	"understitch/rules"
@@ -87,7 +87,7 @@ func (c *checker) sources(files fstest.MapFS, names []string) ([]*source, error)
 }
 
 func (c *checker) check(s *source, src []byte) *inspect.Report {
-	return c.inspector.Source(context.Background(), s.file, src, inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC), Jobs: 1, Lean: true})
+	return c.inspector.Source(context.Background(), s.file, src, inspect.Options{Today: tally.Today, Jobs: 1, Lean: true})
 }
 
 // each gives findings with those that follow from them.

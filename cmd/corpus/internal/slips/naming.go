@@ -1,10 +1,9 @@
 package slips
 
 import (
-	"regexp"
 	"slices"
-	"strings"
 
+	"understitch/cmd/corpus/internal/tally"
 	"understitch/model"
 	"understitch/rules"
 )
@@ -24,27 +23,7 @@ func named(f *rules.Finding, th thing, file string) bool {
 	if slices.ContainsFunc(places, func(p model.Place) bool { return p.File == file && th.holds(p.Start.Line) }) {
 		return true
 	}
-	return slices.ContainsFunc(th.names, func(name string) bool { return says(words, name) })
+	return slices.ContainsFunc(th.names, func(name string) bool { return tally.Says(words, name) })
 }
 
 func (th thing) holds(line int) bool { return th.lines[0] <= line && line <= th.lines[1] }
-
-// says reports whether a text has an address in it that is not a part of another.
-func says(words, address string) bool {
-	for from := 0; ; {
-		i := strings.Index(words[from:], address)
-		if i < 0 {
-			return false
-		}
-		i += from
-		from = i + 1
-		if !joinedBefore.MatchString(words[:i]) && !joinedAfter.MatchString(words[i+len(address):]) {
-			return true
-		}
-	}
-}
-
-var (
-	joinedBefore = regexp.MustCompile(`[a-z0-9_.-]$`)
-	joinedAfter  = regexp.MustCompile(`^([a-z0-9_-]|\.[a-z0-9])`)
-)

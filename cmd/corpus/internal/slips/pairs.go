@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"understitch/cmd/corpus/internal/tally"
 	"understitch/rules"
 )
 
@@ -27,7 +28,7 @@ func Pairs(size Size) ([]Pair, error) {
 	var out []Pair
 	for next := 0; len(out) < size.Slips && next < 20*size.Slips+1000; next += batch {
 		some := make([]*Pair, batch)
-		parallel(batch, func(i int) { some[i] = c.pair(rand.New(rand.NewPCG(size.Seed+1, uint64(next+i)))) })
+		tally.Parallel(batch, func(i int) { some[i] = c.pair(rand.New(rand.NewPCG(size.Seed+1, uint64(next+i)))) })
 		for _, p := range some {
 			if p != nil && len(out) < size.Slips {
 				out = append(out, *p)

@@ -2,8 +2,8 @@ package slips
 
 import (
 	"math/rand/v2"
-	"runtime"
-	"sync"
+
+	"understitch/cmd/corpus/internal/tally"
 )
 
 // One is a slip that was tried.
@@ -37,7 +37,7 @@ func Run(size Size) ([]One, error) {
 	var out []One
 	for of, next := 0, 0; of < size.Slips && next < 20*size.Slips+1000; next += batch {
 		some := make([]One, batch)
-		parallel(batch, func(i int) { some[i] = c.one(rand.New(rand.NewPCG(size.Seed, uint64(next+i)))) })
+		tally.Parallel(batch, func(i int) { some[i] = c.one(rand.New(rand.NewPCG(size.Seed, uint64(next+i)))) })
 		for _, o := range some {
 			if of == size.Slips {
 				break
@@ -52,24 +52,6 @@ func Run(size Size) ([]One, error) {
 
 // counts reports whether the rules say anything of a slip.
 func (o One) counts() bool { return !o.Refused && o.Raw > 0 }
-
-// parallel does so many things side by side.
-func parallel(n int, do func(i int)) {
-	var group sync.WaitGroup
-	next := make(chan int)
-	for range runtime.GOMAXPROCS(0) {
-		group.Go(func() {
-			for i := range next {
-				do(i)
-			}
-		})
-	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
-	group.Wait()
-}
 
 // pick draws a garment, one time in two from the demo.
 func (c *checker) pick(r *rand.Rand) *source {

@@ -6,7 +6,6 @@ import (
 	"context"
 	"runtime"
 	"slices"
-	"time"
 
 	"understitch/rules"
 	"understitch/rules/builtin"
@@ -69,7 +68,7 @@ func Run(dir string, expected []Expect) ([]Case, error) {
 	for _, e := range expected {
 		files = append(files, dir+"/"+e.File)
 	}
-	reports, err := in.Files(context.Background(), files, inspect.Options{Today: time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC), Jobs: runtime.GOMAXPROCS(0), Lean: true})
+	reports, err := in.Files(context.Background(), files, inspect.Options{Today: Today, Jobs: runtime.GOMAXPROCS(0), Lean: true})
 	if err != nil {
 		return nil, err
 	}

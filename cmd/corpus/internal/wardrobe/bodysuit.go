@@ -4,7 +4,8 @@ import "understitch/cmd/corpus/internal/sheet"
 
 // bodysuit is a skating dress of stretch cloth over a body that closes between
 // the legs with snap tape. The layers share neck and armholes; all of it is
-// smaller than the wearer.
+// smaller than the wearer. The body is cut on the fold, or of halves that are sewn
+// together down the centre, over which the tape runs. One level lies below the legs.
 func bodysuit(m *Maker) {
 	m.Title = "Rink dress with a built-in body"
 	m.level("bust", 0, "bust_girth")
@@ -15,6 +16,10 @@ func bodysuit(m *Maker) {
 	tummy := m.fig("tummy", "high_hip_girth", 4, -10)
 	crotch := m.fig("crotch", "total_crotch_length", 1, -44)
 	in, long := m.some(2, 3), m.some(380, 440)
+	halves := m.IntN(3) == 0
+	if m.IntN(2) == 0 {
+		m.level("leg", 340, "")
+	}
 	for _, layer := range []string{"shell", "brief"} {
 		l := &sheet.Layer{Name: layer, Side: "outer", Fabric: "stretch-velvet", Ease: []sheet.LevelRange{within("bust", -60, -20), within("waist", -60, -10)}}
 		if layer == "brief" {
@@ -54,6 +59,11 @@ func bodysuit(m *Maker) {
 			p.Notches = []*sheet.Notch{notch("armhole", "armhole", 72), {Name: "waist", On: "side", Level: "waist", Depth: 4}, notch("rib", "side", 95)}
 			if part == "back" {
 				double(p.Notches[0])
+			}
+			if halves && layer == "brief" {
+				p.Cut, p.Fold = 2, ""
+				p.Notches = append(p.Notches, notch("seam", "centre", map[string]float64{"front": 120, "back": 175}[part]))
+				m.Seams = append(m.Seams, seam("centre-"+part, "brief."+part+".centre", "brief."+part+".centre"))
 			}
 			l.Pieces = append(l.Pieces, p)
 		}

@@ -11,21 +11,27 @@ import (
 // Lay lays the pieces out on the paper in one of several ways: as they were
 // drafted; turned over, so that the fold is on the right; drawn the other way
 // round; or the backs beside the fronts, perhaps further down, where they have
-// levels of their own.
-func Lay(g *sheet.Garment, r *rand.Rand) {
+// levels of their own. With apart they surely have.
+func Lay(g *sheet.Garment, r *rand.Rand, apart bool) {
 	if r.IntN(3) == 0 {
 		each(g, func(string) bool { return true }, func(p sheet.Pt) sheet.Pt { return sheet.Pt{X: p.X.Times(-1), Y: p.Y} })
 	}
 	if r.IntN(3) == 0 {
 		drawBackwards(g)
 	}
-	if r.IntN(3) > 0 {
+	if r.IntN(3) > 0 && !apart {
 		return
 	}
 	back := func(piece string) bool { return strings.HasSuffix(piece, "back") }
 	dx, dy := float64(450+10*r.IntN(20)), float64(10*r.IntN(2)*r.IntN(30))
+	if apart {
+		dy = 100
+	}
+	asDrawn := r.IntN(2) == 0 || apart // both layers' backs have the same levels of their own
 	for _, n := range g.Insides {
-		if _, name, _ := strings.Cut(n.Outer, "."); dy > 0 && back(name) {
+		if _, name, _ := strings.Cut(n.Outer, "."); dy > 0 && back(name) && asDrawn {
+			n.Align = `"draft"`
+		} else if dy > 0 && back(name) {
 			if n.Align = alignBy(g, n); n.Align == "" {
 				dy = 0 // nothing would tell how one lies in the other
 			}

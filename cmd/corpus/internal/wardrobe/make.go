@@ -17,7 +17,7 @@ type Kind struct {
 func Kinds() []Kind {
 	return []Kind{
 		{"skirt", skirt}, {"bodice", bodice}, {"body", bodysuit}, {"coat", coat}, {"gown", gown},
-		{"paper-skirt", paperSkirt}, {"paper-coat", paperCoat}, {"petticoat", petticoat},
+		{"paper-skirt", paperSkirt}, {"paper-coat", paperCoat}, {"petticoat", petticoat}, {"jacket", jacket},
 	}
 }
 
