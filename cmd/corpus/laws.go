@@ -15,7 +15,7 @@ import (
 // holdToLaws grows every fault in so many garments, changes the house in ten times as
 // many, and prints where a law does not hold.
 func holdToLaws(out io.Writer, garments int, seed uint64, keep string) error {
-	grown, breaks, err := laws.Faults(garments, seed)
+	grown, breaks, err := laws.Faults(laws.Size{Garments: garments, Times: laws.AllTimes, Seed: seed})
 	if err != nil {
 		return err
 	}

@@ -33,11 +33,29 @@ func endsTell(g *model.Garment, a, b *Walk) (same, ok bool) {
 }
 
 // unlikeEnds weighs against a way to lay shared lines how little their ends have
-// in common.
+// in common, and how many edges it lays elsewhere than on that of the piece in
+// which theirs lies.
 func unlikeEnds(g *model.Garment) func(a, b *Walk) float64 {
 	return func(a, b *Walk) float64 {
-		return -float64(endsAlike(g, a.Corner(false), b.Corner(false)) + endsAlike(g, a.Corner(true), b.Corner(true)))
+		alike := endsAlike(g, a.Corner(false), b.Corner(false)) + endsAlike(g, a.Corner(true), b.Corner(true))
+		return float64(astray(g, a, b) - alike)
 	}
+}
+
+// astray counts the edges of two shared lines that belong on each other, as their
+// pieces lie in each other, and do not meet.
+func astray(g *model.Garment, a, b *Walk) int {
+	middle := func(w *Walk, r Run) float64 { return (r.Start + r.Length/2) / w.Length }
+	n := 0
+	for _, x := range a.Runs {
+		for _, y := range b.Runs {
+			inside := slices.ContainsFunc(g.Insides, func(n *model.Inside) bool { return n.Outer.Has(x.Edge.Piece) && n.Inner.Has(y.Edge.Piece) })
+			if inside && farApart(middle(a, x), middle(b, y)) {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 func endsAlike(g *model.Garment, x, y *model.Edge) int {

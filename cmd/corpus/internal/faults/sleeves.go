@@ -37,7 +37,7 @@ func capShort(p *Planter) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	before, by := wardrobe.Length(s.edge), p.by(4, 20)
+	before, by := wardrobe.Length(s.edge), p.by(4, 7)
 	was := append([]sheet.Pt(nil), s.edge.Pts...)
 	lower, upper := 0.0, 130.0
 	for range 50 {

@@ -12,15 +12,22 @@ import (
 	"understitch/rules/inspect"
 )
 
-// times are how many times its limit a fault is grown to.
-var times = []float64{0.1, 0.3, 0.8, 1.25, 1.6, 2.2, 3, 4.5, 7, 10, 14, 20}
+// Size says in how many garments each fault is grown, and to how many times its limit.
+type Size struct {
+	Garments int
+	Times    []float64
+	Seed     uint64
+}
+
+// AllTimes go from hardly anything to far too much.
+var AllTimes = []float64{0.1, 0.3, 0.8, 1.25, 1.6, 2.2, 3, 4.5, 7, 10, 14, 20}
 
 // Break is where a law does not hold.
 type Break struct{ Law, Kind, What, File, Text string }
 
 // Faults grows every kind of fault in so many garments, and gives the number of
 // garments that were checked.
-func Faults(garments int, seed uint64) (checked int, breaks []Break, err error) {
+func Faults(size Size) (checked int, breaks []Break, err error) {
 	memory, err := tally.InMemory()
 	if err != nil {
 		return 0, nil, err
@@ -33,7 +40,7 @@ func Faults(garments int, seed uint64) (checked int, breaks []Break, err error) 
 	var all []grown
 	for _, f := range faults.All(4) {
 		g, ok := f.Growth()
-		for n := range garments {
+		for n := range size.Garments {
 			if ok {
 				all = append(all, grown{f, g, n})
 			}
@@ -43,7 +50,7 @@ func Faults(garments int, seed uint64) (checked int, breaks []Break, err error) 
 	counts, errs := make([]int, len(all)), make([]error, len(all))
 	tally.Parallel(len(all), func(i int) {
 		a := all[i]
-		found[i], counts[i], errs[i] = grow(memory, a.Fault, a.Growth, a.n, seed)
+		found[i], counts[i], errs[i] = grow(memory, a.Fault, a.Growth, a.n, size)
 	})
 	for i := range all {
 		if errs[i] != nil {
@@ -65,15 +72,15 @@ type step struct {
 }
 
 // grow grows one fault in one garment.
-func grow(m *tally.Memory, fault faults.Fault, growth faults.Growth, n int, seed uint64) ([]Break, int, error) {
+func grow(m *tally.Memory, fault faults.Fault, growth faults.Growth, n int, size Size) ([]Break, int, error) {
 	var breaks []Break
 	var worst step
 	count, fewest := 0, 0
-	for _, k := range times {
+	for _, k := range size.Times {
 		if k > growth.Most {
 			break
 		}
-		f, err := plan.Grown(n, plan.Size{Sizes: 4, Seed: seed}, fault, k*growth.Limit)
+		f, err := plan.Grown(n, plan.Size{Sizes: 4, Seed: size.Seed}, fault, k*growth.Limit)
 		if err != nil {
 			return nil, 0, err
 		}

@@ -116,21 +116,23 @@ func TestNamesWhatSlipped(t *testing.T) {
 	}
 }
 
-// The same seed makes the same slips; those that are found are told by how many rules.
+// The same seed makes the same slips; of independent ones both are found.
 func TestRunsTheSameAgain(t *testing.T) {
 	table := func(seed uint64) string {
 		list, err := Run(Size{Slips: 12, Garments: 4, Seed: seed})
 		require.NoError(t, err)
-		pairs, err := Pairs(Size{Slips: 2, Garments: 4, Seed: seed})
-		require.NoError(t, err)
-		require.Len(t, pairs, 2)
 		var out bytes.Buffer
 		Print(&out, list)
-		PrintPairs(&out, pairs)
 		return out.String()
 	}
 	first := table(3)
 	require.Equal(t, first, table(3))
-	require.NotEqual(t, first, table(4))
 	require.Contains(t, first, "slips of account                         12\n")
+
+	pairs, err := Pairs(Size{Slips: 2, Garments: 4, Seed: 3})
+	require.NoError(t, err)
+	require.Len(t, pairs, 2)
+	for _, p := range pairs {
+		require.True(t, p.Both, "%s: %s; %s", p.File, p.Slips[0].What, p.Slips[1].What)
+	}
 }
