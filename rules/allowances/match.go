@@ -49,7 +49,7 @@ var Match = rules.Rule{
 				a, b, err := sewing.Walks(g, j)
 				said.match(p, j.Thing, a, b, err)
 				if err == nil {
-					runOn(p, ran, a, b)
+					said.runOn(p, ran, j.Thing, a, b)
 				}
 			})
 		}
@@ -182,17 +182,27 @@ func where(p *rules.Pass, along *sewing.Walk, group []sewing.AllowanceSpan) stri
 	return "from " + start + " to " + end + " along the seam"
 }
 
-// runOn checks the edges that run on across the ends of a seam or closure.
-func runOn(p *rules.Pass, ran map[[2]*model.Edge]bool, a, b *sewing.Walk) {
+// runOn checks the edges that run on across the ends of a seam or closure. One that
+// is not as the house has it is the one at fault, at both its ends.
+func (r reported) runOn(p *rules.Pass, ran map[[2]*model.Edge]bool, thing model.Thing, a, b *sewing.Walk) {
 	for _, atEnd := range []bool{false, true} {
 		x, y, ok := sewing.RunsOn(a, b, atEnd)
 		if !ok || ran[[2]*model.Edge{x, y}] || ran[[2]*model.Edge{y, x}] {
 			continue
 		}
 		ran[[2]*model.Edge{x, y}] = true
+		key := runOnKey(x, y)
 		apart := math.Abs(x.Allowance.Width - y.Allowance.Width)
+		differ, known := apart > p.Limit("match"), strays(p, x) != strays(p, y)
+		if strays(p, y) && !strays(p, x) {
+			x, y = y, x
+		}
+		under := append(slices.Clone(r.edges[x]), wrongUnit(p.Garment, x), wrongUnit(p.Garment, y))
+		if differ && known {
+			r.edges[x] = append(r.edges[x], rules.Under{Rule: "allowance-match", Subject: thing.Address(), Key: key})
+		}
 		p.AtMost(apart, "match", rules.Say{
-			Key: x.Address() + " into " + y.Address(), Place: stated(x), Account: runOnAccount(x, y),
+			Key: key, Place: stated(x), Account: runOnAccount(x, y), Under: under,
 			Message: func() string {
 				return fmt.Sprintf("%s carries an allowance of %s and %s, into which it runs on over the seam, %s: they differ by %s, and both are finished alike (%s). Give both the same allowance.",
 					x.Address(), p.Show(x.Allowance.Width), y.Address(), p.Show(y.Allowance.Width), p.Show(apart), x.Finish)
@@ -201,6 +211,14 @@ func runOn(p *rules.Pass, ran map[[2]*model.Edge]bool, a, b *sewing.Walk) {
 			Mend:    &rules.Mend{Title: fmt.Sprintf("give %s and %s one allowance", x.Address(), y.Address())},
 		})
 	}
+}
+
+// runOnKey tells two edges that run on into each other from others.
+func runOnKey(x, y *model.Edge) string { return x.Address() + " into " + y.Address() }
+
+// strays reports whether an edge's allowance is not the house's.
+func strays(p *rules.Pass, e *model.Edge) bool {
+	return offStandard(p.Garment, e) > p.Limit("match")
 }
 
 // steps judges the places where the allowance changes within a piece.

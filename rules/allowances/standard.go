@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"understitch/model"
+	"understitch/model/sewing"
 	"understitch/rules"
 )
 
@@ -137,6 +138,20 @@ func underStandard(p *rules.Pass, e *model.Edge) []rules.Under {
 	}
 	for _, c := range closuresOf(p.Garment, e) {
 		out = append(out, rules.Under{Rule: "allowance-closure", Subject: c.Address(), Key: e.Address()})
+	}
+	if !off(p, e) {
+		return out
+	}
+	for _, j := range p.Garment.Joins() { // the edge that it runs on into tells it
+		a, b, err := sewing.Walks(p.Garment, j)
+		for _, atEnd := range []bool{false, true} {
+			if err != nil {
+				continue
+			}
+			if x, y, ok := sewing.RunsOn(a, b, atEnd); ok && (x == e || y == e) {
+				out = append(out, rules.Under{Rule: "allowance-match", Subject: j.Address(), Key: runOnKey(x, y)})
+			}
+		}
 	}
 	return out
 }

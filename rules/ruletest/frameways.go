@@ -131,7 +131,7 @@ func (w way) frames(g *model.Garment) *rapid.Generator[frames] {
 		f := frames{w.frame(t), map[string]curve.Motion{}}
 		for i, p := range g.Pieces() {
 			if p.OwnLevels {
-				f.own[p.Address()] = w.together(t, g.Pieces()[:i], p, f)
+				f.own[p.Address()] = w.together(t, g, g.Pieces()[:i], p, f)
 			}
 		}
 		return f
@@ -139,11 +139,14 @@ func (w way) frames(g *model.Garment) *rapid.Generator[frames] {
 }
 
 // together is where a piece with levels of its own is moved to: along with an earlier
-// piece that is drawn in one frame with it, else by itself, and so far down that no
-// two frames become one by chance.
-func (w way) together(t *rapid.T, earlier []*model.Piece, p *model.Piece, f frames) curve.Motion {
+// piece that is drawn in one frame with it, or that an inside lays on it as they are
+// drawn, else by itself, and so far down that no two frames become one by chance.
+func (w way) together(t *rapid.T, g *model.Garment, earlier []*model.Piece, p *model.Piece, f frames) curve.Motion {
 	for _, o := range earlier {
-		if o.SameFrame(p) {
+		laid := slices.ContainsFunc(g.Insides, func(n *model.Inside) bool {
+			return n.Laid && (n.Outer.Has(o) && n.Inner.Has(p) || n.Outer.Has(p) && n.Inner.Has(o))
+		})
+		if laid || o.SameFrame(p) {
 			if o.OwnLevels {
 				return f.own[o.Address()]
 			}

@@ -73,6 +73,13 @@ func apart(g *model.Garment) {
 		for _, l := range g.Levels {
 			p.LevelsAt = append(p.LevelsAt, model.LevelValue{Level: l, Value: l.Y, Place: l.Place})
 		}
-		move(p, down(i+1)) // else they would still be in one frame
+		if !laidAsDrawn(g, p) {
+			move(p, down(i+1)) // else they would still be in one frame
+		}
 	}
+}
+
+// laidAsDrawn reports whether an inside says that a piece lies as it is drawn.
+func laidAsDrawn(g *model.Garment, p *model.Piece) bool {
+	return slices.ContainsFunc(g.Insides, func(n *model.Inside) bool { return n.Laid && (n.Outer.Has(p) || n.Inner.Has(p)) })
 }

@@ -8,7 +8,7 @@ import (
 var allowances = []Fault{
 	{"an allowance off by 2 mm on one side of a seam", "allowance-match", seamAllowance},
 	{"an allowance off on one layer of a shared edge", "allowance-match", sharedAllowance},
-	{"a hem's allowance off by 2 mm", "allowance-standard", hemAllowance},
+	{"a casing's allowance off by 2 mm", "allowance-standard", casingAllowance},
 	{"a hem 20 mm wider than the hem beside it", "allowance-match", hemStep},
 	{"a closure that needs more allowance", "allowance-closure", closureAllowance},
 	{"an allowance on a fold", "allowance-fold", foldAllowance},
@@ -39,12 +39,12 @@ func sharedAllowance(p *Planter) (string, bool) {
 	return shareAddress(share), true
 }
 
-func hemAllowance(p *Planter) (string, bool) {
-	s, ok := p.spot(func(s spot) bool { return s.edge.Finish == "hem" && s.piece.Drawn != "cut" })
+func casingAllowance(p *Planter) (string, bool) {
+	s, ok := p.spot(func(s spot) bool { return s.edge.Role == "casing" && s.edge.Finish == "" })
 	if !ok {
 		return "", false
 	}
-	by := 30 + p.just(2)*p.sign()
+	by := 10 + p.just(2)*p.sign()
 	s.edge.Allowance = &by
 	return s.address, true
 }

@@ -51,7 +51,7 @@ var growths = map[string]Growth{
 	"a notch too near a corner":                                      {Limit: 1, Most: 12, Sharp: true, Why: "it is at the corner"},
 	"an allowance off by 2 mm on one side of a seam":                 {Limit: 0.5, Most: 20},
 	"an allowance off on one layer of a shared edge":                 {Limit: 0.5, Most: 20},
-	"a hem's allowance off by 2 mm":                                  {Limit: 0.5, Most: 20},
+	"a casing's allowance off by 2 mm":                               {Limit: 0.5, Most: 20},
 	"a closure that needs more allowance":                            {Limit: 0.5, Most: 20},
 	"an allowance on a fold":                                         {Limit: 0.5, Most: 20, Sharp: true},
 	"a cut line drawn too far out":                                   {Limit: 0.5, Most: 20},

@@ -16,7 +16,7 @@ func bodysuit(m *Maker) {
 	tummy := m.fig("tummy", "high_hip_girth", 4, -10)
 	crotch := m.fig("crotch", "total_crotch_length", 1, -44)
 	in, long := m.some(2, 3), m.some(380, 440)
-	halves := m.IntN(3) == 0 && centreCounted
+	halves := m.IntN(3) == 0
 	if m.IntN(2) == 0 {
 		m.level("leg", 340, "")
 	}
@@ -82,7 +82,3 @@ func bodysuit(m *Maker) {
 	m.Measures = []*sheet.Measure{{Name: "crotch", Along: sheet.Whole("brief.front.centre", "closure.gusset", "brief.back.centre"),
 		From: "waist", To: "waist", Against: "total_crotch_length", Ease: sheet.Between(-30, -10)}}
 }
-
-// centreCounted tells whether the rules count both halves of a pair that is joined at
-// the centre.
-const centreCounted = false
