@@ -155,6 +155,7 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *sewing.Walk, gr
 		},
 		Related: d.laidOn(p),
 		Mend:    d.mend(p),
+		Cures:   asWide(wrong, right),
 		Account: matchAccount(p, worst, where(p, along, group)),
 	}
 	if folded := differ && onFold(p, worst.A, worst.B, &say); !folded && differ && len(shared) > 1 {
@@ -163,6 +164,19 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *sewing.Walk, gr
 	}
 	p.AtMost(apart(worst), "match", say)
 	return differ
+}
+
+// asWide gives an edge the allowance of another, to see what else is put right by it:
+// a notch that is too deep for the one may suit the other.
+func asWide(wrong, right *model.Edge) []rules.Cure {
+	from, to := wrong.Address(), right.Allowance.Width
+	return []rules.Cure{{Make: func(g *model.Garment) {
+		for _, e := range g.Edges() {
+			if e.Address() == from {
+				e.Allowance.Width = to
+			}
+		}
+	}}}
 }
 
 // where says along which part of the seam they differ.

@@ -198,12 +198,33 @@ func layerUnits(p *rules.Pass, layer *model.Layer, l *model.Level, girth float64
 func allowanceUnits(p *rules.Pass, e *model.Edge) {
 	meant := model.Range{Low: p.Limit("least-allowance"), High: p.Limit("greatest-allowance")}
 	within(p, e.Allowance.Width, meant, rules.Say{
-		Key: "allowance", Place: e.Allowance.Place,
+		Key: "allowance", Place: e.Allowance.Place, Cures: asTheHouse(p, e, meant),
 		Message: func() string {
 			return fmt.Sprintf("the allowance of %s is %s; allowances are from %s to %s wide. %s",
 				e.Address(), p.Show(e.Allowance.Width), p.Show(meant.Low), p.Show(meant.High), read(p, e.Allowance.Width, meant))
 		},
 	})
+}
+
+// asTheHouse gives the edges that take the figure the house's allowance for what they
+// are, or where it has none the width that was most likely meant.
+func asTheHouse(p *rules.Pass, e *model.Edge, meant model.Range) []rules.Cure {
+	place, width := e.Allowance.Place, 0.0
+	if _, v := guess.OtherUnit(e.Allowance.Width, p.Garment.Unit, meant); v > 0 {
+		width = v
+	}
+	return []rules.Cure{{Title: "look at the unit of the allowance of " + e.Address(), Make: func(g *model.Garment) {
+		for _, other := range g.Edges() {
+			if other.Allowance.Place != place {
+				continue
+			}
+			if s := g.Standard(g.RoleOf(other)); s != nil {
+				other.Allowance.Width = s.Width
+			} else if width > 0 {
+				other.Allowance.Width = width
+			}
+		}
+	}}}
 }
 
 func pieceUnits(p *rules.Pass, piece *model.Piece) {

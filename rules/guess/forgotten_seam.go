@@ -30,6 +30,11 @@ func Lacks(g *model.Garment, e *model.Edge, fits float64) []Lack {
 			continue
 		}
 		for i, side := range s.Sides {
+			for k, st := range side {
+				if mistakenFor(g, st, e) && instead(s.Sides, i, k, e, false, s.Ease, fits) {
+					out = append(out, Lack{Thing: s.Address(), Edge: e.Address(), For: named(st), side: i, at: k})
+				}
+			}
 			with := s.Sides
 			with[i] = append(slices.Clone(side), model.Stretch{Edge: e})
 			if sideLacks(side, e) && misses(s.Ease, with) <= fits {
@@ -46,19 +51,54 @@ func Lacks(g *model.Garment, e *model.Edge, fits float64) []Lack {
 				out = append(out, everyPlace(s, e, i, len(side))...)
 			}
 			for k, st := range side {
-				if named := st.Edge; whole(st) && named.Name == e.Name && named.Piece.Name == e.Piece.Name && named.Piece.Layer != e.Piece.Layer && model.Has(sides[1-i], named) {
-					out = append(out, Lack{Thing: s.Address(), Edge: e.Address(), For: named.Address(), side: i, at: k})
+				if whole(st) && st.Edge.Name == e.Name && st.Edge.Piece.Name == e.Piece.Name && st.Edge.Piece.Layer != e.Piece.Layer && model.Has(sides[1-i], st.Edge) ||
+					mistakenFor(g, st, e) && instead(sides, i, k, e, s.Match == model.Eased, model.Range{}, fits) {
+					out = append(out, Lack{Thing: s.Address(), Edge: e.Address(), For: named(st), side: i, at: k})
 				}
 			}
 		}
 	}
+	for _, c := range g.Closures {
+		for k, st := range c.Edges {
+			sides := [2][]model.Stretch{c.Edges[:1], c.Edges[1:]}
+			if mistakenFor(g, st, e) && instead(sides, k, 0, e, false, model.Range{}, fits) {
+				out = append(out, Lack{Thing: c.Address(), Edge: e.Address(), For: named(st), at: k})
+			}
+		}
+	}
 	for _, el := range g.Elastics {
+		for k, st := range el.Edges {
+			if mistakenFor(g, st, e) {
+				out = append(out, Lack{Thing: el.Address(), Edge: e.Address(), For: named(st), at: k})
+			}
+		}
 		if sideLacks(el.Edges, e) {
 			out = append(out, Lack{Thing: el.Address(), Edge: e.Address(), at: len(el.Edges)})
 		}
 	}
 	return out
 }
+
+// mistakenFor reports whether a thing that takes the whole of one edge may be meant
+// to take another in its stead: one of the piece, or the one of that name, where
+// something else takes the first as well.
+func mistakenFor(g *model.Garment, st model.Stretch, e *model.Edge) bool {
+	return whole(st) && st.Edge != e && (st.Edge.Piece == e.Piece || st.Edge.Name == e.Name) && len(g.Uses(st.Edge)) > 1
+}
+
+// instead reports whether two sides come out at the lengths that are meant with an
+// edge in the place of another, and did not; of eased ones any length is meant.
+func instead(sides [2][]model.Stretch, side, at int, e *model.Edge, eased bool, ease model.Range, fits float64) bool {
+	if model.Has(sides[side], e) {
+		return false
+	}
+	with := sides
+	with[side] = slices.Clone(sides[side])
+	with[side][at].Edge = e
+	return eased || misses(ease, with) <= fits
+}
+
+func named(st model.Stretch) string { return st.Edge.Address() }
 
 // sideLacks reports whether a list of edges is one of the edge's layer and does not
 // name it.
@@ -97,6 +137,11 @@ func Fill(g *model.Garment, l Lack) {
 	for _, el := range g.Elastics {
 		if el.Address() == l.Thing {
 			list = &el.Edges
+		}
+	}
+	for _, c := range g.Closures {
+		if c.Address() == l.Thing && edge != nil {
+			c.Edges[l.at].Edge = edge
 		}
 	}
 	if edge == nil || list == nil {

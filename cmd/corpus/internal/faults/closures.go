@@ -40,7 +40,7 @@ func hitMetal(p *Planter) (string, bool) {
 	}
 	piece, e := p.Edge(c.A.Edge)
 	length := wardrobe.Length(e)
-	if piece.Fold != "" {
+	if piece.Fold != "" || piece.Cut == 2 && c.A.Edge != c.B.Edge { // both halves of a pair sewn together
 		length *= 2
 	}
 	var tape sheet.FastenerTape
