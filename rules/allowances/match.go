@@ -155,8 +155,10 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *sewing.Walk, gr
 		},
 		Related: d.laidOn(p),
 		Mend:    d.mend(p),
-		Cures:   asWide(wrong, right),
 		Account: matchAccount(p, worst, where(p, along, group)),
+	}
+	if _, closed := thing.(*model.Closure); d.known() && !closed {
+		say.Cures = asWide(wrong, right)
 	}
 	if folded := differ && onFold(p, worst.A, worst.B, &say); !folded && differ && len(shared) > 1 {
 		r.pieces[wrong.Allowance.Place] = append(r.pieces[wrong.Allowance.Place], own)
