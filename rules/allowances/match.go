@@ -157,28 +157,12 @@ func (r reported) alike(p *rules.Pass, thing model.Thing, along *sewing.Walk, gr
 		Mend:    d.mend(p),
 		Account: matchAccount(p, worst, where(p, along, group)),
 	}
-	if _, closed := thing.(*model.Closure); d.known() && !closed {
-		say.Cures = asWide(wrong, right)
-	}
 	if folded := differ && onFold(p, worst.A, worst.B, &say); !folded && differ && len(shared) > 1 {
 		r.pieces[wrong.Allowance.Place] = append(r.pieces[wrong.Allowance.Place], own)
 		say.Place, say.Mend = wrong.Allowance.Place, mendPiece(p, d, shared)
 	}
 	p.AtMost(apart(worst), "match", say)
 	return differ
-}
-
-// asWide gives an edge the allowance of another, to see what else is put right by it:
-// a notch that is too deep for the one may suit the other.
-func asWide(wrong, right *model.Edge) []rules.Cure {
-	from, to := wrong.Address(), right.Allowance.Width
-	return []rules.Cure{{Make: func(g *model.Garment) {
-		for _, e := range g.Edges() {
-			if e.Address() == from {
-				e.Allowance.Width = to
-			}
-		}
-	}}}
 }
 
 // where says along which part of the seam they differ.
