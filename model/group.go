@@ -1,6 +1,7 @@
 package model
 
 import (
+	"math"
 	"slices"
 	"strings"
 )
@@ -80,13 +81,33 @@ func (n *Inside) Allowed(l *Level) Range {
 			return c.Range
 		}
 	}
+	if from := n.From(l); from != nil {
+		return from.Range
+	}
 	if opened := n.Inner.Opened(l); opened > 0 {
 		return AnyFrom(-opened / min(n.Outer.Times(), n.Inner.Times()))
 	}
 	return AnyFrom(0)
 }
 
+// From is the clearance that the inside asks for from a level down, where it holds
+// at this level: that of the lowest one at or above it. Nil where there is none.
+func (n *Inside) From(l *Level) *LevelRange {
+	y, ok := n.Outer.LevelY(l)
+	var best *LevelRange
+	lowest := math.Inf(-1)
+	for i := range n.ClearanceFrom {
+		c := &n.ClearanceFrom[i]
+		at, reached := n.Outer.LevelY(c.Level)
+		if c.Level == l || ok && reached && at <= y && at > lowest {
+			best, lowest = c, at
+		}
+	}
+	return best
+}
+
 // States reports whether the inside itself says what it asks for at a level.
 func (n *Inside) States(l *Level) bool {
-	return slices.ContainsFunc(n.Clearance, func(c LevelRange) bool { return c.Level == l })
+	of := func(c LevelRange) bool { return c.Level == l }
+	return slices.ContainsFunc(n.Clearance, of) || slices.ContainsFunc(n.ClearanceFrom, of)
 }

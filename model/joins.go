@@ -72,7 +72,10 @@ type Share struct {
 	Name         string
 	Outer, Inner []Stretch
 	Match        Match
-	Flip         *bool // which way round, where it is stated
+	Ease         Range     // eased: how much longer the outer side may be than the inner, in all
+	EasePlace    Place     // where that is stated
+	Over         []Stretch // eased: where the ease lies; none where it may lie anywhere
+	Flip         *bool     // which way round, where it is stated
 	Place        Place
 
 	Store Store // what is computed of it
@@ -82,10 +85,14 @@ type Share struct {
 type Inside struct {
 	Name         string
 	Outer, Inner Group
-	Align        *Share // nil: drawn in one frame
-	Laid         bool   // it says itself that they lie as they are drawn
+	Align        *Share   // nil: drawn in one frame
+	Laid         bool     // it says itself that they lie as they are drawn
+	AlignEnd     MarkKind // of an eased share: the end that they are laid together by; NoMark without one
 	Clearance    []LevelRange
-	Place        Place
+
+	ClearanceFrom []LevelRange // from a level down, all along
+
+	Place Place
 
 	Store Store // what is computed of it
 }

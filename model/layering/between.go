@@ -45,7 +45,22 @@ func LeastBetween(n *model.Inside, top, bottom float64) (Least, error) {
 
 func least(n *model.Inside, top, bottom float64) (Least, error) {
 	both := pair{n.Outer, n.Inner}
-	members, cuts := both.members(), both.heights(top, bottom)
+	return leastOf(n, both.members(), both.heights(top, bottom))
+}
+
+// GreatestBetween encloses the largest clearance in the same way: the true value
+// lies in [Low, High], and Low is met at the height Y.
+func GreatestBetween(n *model.Inside, top, bottom float64) (Least, error) {
+	both := pair{n.Outer, n.Inner}
+	members := both.members()
+	for i := range members {
+		members[i].counts = -members[i].counts
+	}
+	l, err := leastOf(n, members, both.heights(top, bottom))
+	return Least{Low: -l.High, High: -l.Low, Y: l.Y}, err
+}
+
+func leastOf(n *model.Inside, members []member, cuts []float64) (Least, error) {
 	best := Least{High: math.Inf(1)}
 	var open []band
 	for i := 1; i < len(cuts); i++ {

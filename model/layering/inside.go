@@ -17,6 +17,9 @@ func AllowedAt(n *model.Inside, l *model.Level) model.Place {
 			return c.Place
 		}
 	}
+	if from := n.From(l); from != nil {
+		return from.Place
+	}
 	return n.Place
 }
 
@@ -83,8 +86,47 @@ func aligned(n *model.Inside, g *model.Garment) (fixed, moving *curve.Path, over
 	if fixed, err = ro.Closed(); err != nil {
 		return nil, nil, false, err
 	}
-	moving, err = ri.Closed()
-	return fixed, moving, sewing.TurnedOver(ro, ri), err
+	if moving, err = ri.Closed(); err != nil {
+		return nil, nil, false, err
+	}
+	over = sewing.TurnedOver(ro, ri)
+	if n.Align.Match != model.Eased {
+		return fixed, moving, over, nil
+	}
+	spread, err := sewing.SpreadOf(n.Align, outer, inner)
+	if err != nil {
+		return nil, nil, false, err
+	}
+	fixed, moving = alikeFrom(n.AlignEnd, fixed, moving, spread.From-ro.Start, ro.Start+ro.Length-spread.To)
+	return fixed, moving, over, nil
+}
+
+// layBy is how long, in millimetres, two lines must run alike from an end for a
+// piece to be laid by that stretch; else a quarter of them serves (from memory: a
+// hand's breadth of a side seam).
+const (
+	layBy   = 20
+	layPart = 0.25
+)
+
+// alikeFrom are the stretches of two lines, eased on to each other, that a cutter
+// lays together at one end: as far as there is no ease, which is given from
+// either end.
+func alikeFrom(end model.MarkKind, fixed, moving *curve.Path, alikeAtStart, alikeAtEnd float64) (a, b *curve.Path) {
+	alike := alikeAtStart
+	if end == model.AtEnd {
+		alike = alikeAtEnd
+	}
+	la, lb := fixed.Length(), moving.Length()
+	da, db := math.Min(alike, la), math.Min(alike, lb)
+	if alike < layBy {
+		da = layPart * math.Min(la, lb)
+		db = da
+	}
+	if end == model.AtEnd {
+		return fixed.Part(la-da, la), moving.Part(lb-db, lb)
+	}
+	return fixed.Part(0, da), moving.Part(0, db)
 }
 
 // Doubt is what there is to doubt in how a share lays the inner piece on the

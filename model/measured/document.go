@@ -22,7 +22,7 @@ type Size struct {
 	Size     string             `json:"size"`
 	Layers   map[string]Layer   `json:"layers"`
 	Seams    map[string]Pair    `json:"seams"`
-	Shares   map[string]Pair    `json:"shares"`
+	Shares   map[string]Share   `json:"shares"`
 	Insides  map[string]Inside  `json:"inside"`
 	Closures map[string]Closure `json:"closures"`
 	Runs     map[string]Run     `json:"runs"`
@@ -57,6 +57,7 @@ type Edge struct {
 	SewnLength *float64 `json:"sewn_length,omitempty"`
 	Allowance  *float64 `json:"allowance,omitempty"`
 	Drafted    *float64 `json:"drafted_length,omitempty"` // before the alterations, where they changed it
+	TracedFrom string   `json:"traced_from,omitempty"`    // the edge that it is traced from
 }
 
 // Dart is what a dart takes in, and its two legs.
@@ -91,6 +92,32 @@ type Pair struct {
 	Difference *float64    `json:"difference,omitempty"`
 	Way        string      `json:"way,omitempty"`
 	FoundBy    string      `json:"found_by,omitempty"`
+}
+
+// Share is the edges that two layers share, and where the outer is eased on to the
+// inner how much ease there is and how it is spread.
+type Share struct {
+	Pair
+	Ease *Ease `json:"ease,omitempty"`
+}
+
+// Ease is how much longer the outer side is, in millimetres and in percent of the
+// stretch of the inner side that it is eased on to.
+type Ease struct {
+	Length  float64       `json:"length"`
+	Percent *float64      `json:"percent,omitempty"`
+	Spread  []EaseStretch `json:"spread"`
+}
+
+// EaseStretch is the ease between two places that both sides have: notches, places
+// where pieces meet, levels, ends.
+type EaseStretch struct {
+	From    string   `json:"from"`
+	To      string   `json:"to"`
+	Outer   float64  `json:"outer"`
+	Inner   float64  `json:"inner"`
+	Length  float64  `json:"length"`
+	Percent *float64 `json:"percent,omitempty"`
 }
 
 // Inside is the room between an outer piece and the inner one in it: at each

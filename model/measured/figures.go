@@ -54,6 +54,9 @@ func Perimeter(p *model.Piece) *float64 {
 // OfEdge measures an edge, in millimetres.
 func OfEdge(e *model.Edge) Edge {
 	out := Edge{Length: known(e.Length()), SewnLength: known(e.SewnLength()), Allowance: known(e.Allowance.Width)}
+	if e.Traced != nil {
+		out.TracedFrom = e.Traced.Of.Address()
+	}
 	if e.Drafted != nil {
 		out.Drafted = known(e.Drafted.Length())
 	}
@@ -96,7 +99,24 @@ func OfSeam(g *model.Garment, s *model.Seam) Pair { return join(g, g.JoinOf(s)) 
 
 // OfShare measures the two sides of edges that layers share, in millimetres, darts
 // closed.
-func OfShare(g *model.Garment, s *model.Share) Pair { return pair(sewing.ShareWalks(g, s)) }
+func OfShare(g *model.Garment, s *model.Share) Share {
+	out := Share{Pair: pair(sewing.ShareWalks(g, s))}
+	outer, inner, _, err := sewing.ShareWalks(g, s)
+	if s.Match != model.Eased || err != nil {
+		return out
+	}
+	spread, err := sewing.SpreadOf(s, outer, inner)
+	if err != nil {
+		return out
+	}
+	out.Ease = &Ease{Length: spread.Ease, Percent: known(spread.Percent()), Spread: []EaseStretch{}}
+	for _, st := range spread.Stretches {
+		out.Ease.Spread = append(out.Ease.Spread, EaseStretch{
+			From: st.From.Name, To: st.To.Name, Outer: st.Outer, Inner: st.Inner, Length: st.Ease(), Percent: known(st.Percent()),
+		})
+	}
+	return out
+}
 
 // OfClosure measures the two edges of a closure and what it adds when closed, in
 // millimetres; an edge that is drawn by its half counts both.

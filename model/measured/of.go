@@ -13,7 +13,7 @@ func Of(g *model.Garment) Size {
 		Size:     g.Size,
 		Layers:   map[string]Layer{},
 		Seams:    map[string]Pair{},
-		Shares:   map[string]Pair{},
+		Shares:   map[string]Share{},
 		Insides:  map[string]Inside{},
 		Closures: map[string]Closure{},
 		Runs:     map[string]Run{},

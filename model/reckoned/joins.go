@@ -59,6 +59,21 @@ func (l *Lines) share(g *model.Garment, s *model.Share) {
 		return
 	}
 	l.Sides(0, outer, inner, "the outer side", "the inner side", way)
+	if s.Match != model.Eased {
+		return
+	}
+	l.Say(0, "an ease of %s is meant", g.ShowRange(s.Ease))
+	if spread, err := sewing.SpreadOf(s, outer, inner); err == nil {
+		l.Spread(0, g, spread)
+	}
+}
+
+// Spread tells how the ease of an eased share is spread from mark to mark.
+func (l *Lines) Spread(depth int, g *model.Garment, s sewing.EaseSpread) {
+	l.BesideIn(Percent, depth, s.Percent(), "is the ease in all, of the %s that it is eased on to", g.Show(s.Inner))
+	for _, st := range s.Stretches {
+		l.Beside(depth+1, st.Ease(), "of it from %s to %s, %s %%", st.From.Name, st.To.Name, model.Decimal(st.Percent(), 1))
+	}
 }
 
 func (l *Lines) inside(g *model.Garment, n *model.Inside) {

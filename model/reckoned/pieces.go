@@ -11,6 +11,9 @@ import (
 
 // edge accounts for one edge's length and allowance.
 func (l *Lines) edge(depth int, e *model.Edge) {
+	if of := e.TracedFrom(); of != nil {
+		l.Say(depth+1, "traced from %s", of.Address())
+	}
 	if e.Drafted != nil {
 		l.Beside(depth+1, e.Drafted.Length(), "as drafted, before the alterations")
 	}

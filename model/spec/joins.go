@@ -74,6 +74,35 @@ func (b *drafter) share(c *block) {
 		flip := b.flag(e)
 		s.Flip = &flip
 	}
+	b.eased(c, s)
+}
+
+// eased reads how two edges are eased on to each other, and asks for it.
+func (b *drafter) eased(c *block, s *model.Share) {
+	if s.Match != model.Eased {
+		for _, name := range []string{"ease", "over"} {
+			if a := c.attrs[name]; a != nil {
+				b.fault(a.SrcRange, "Write match = \"eased\" beside it.", "%s is for edges that are eased on to each other", name)
+			}
+		}
+		return
+	}
+	e := c.attr("ease")
+	if e == nil {
+		b.fault(c.attrs["match"].SrcRange, "For example: ease = [0.5, 1].",
+			"share %s is eased and does not state ease = [low, high], how much longer the outer is than the inner", s.Name)
+		return
+	}
+	s.Ease, s.EasePlace = b.lengthSpan(e), place(e.Range())
+	if e := c.attr("over"); e != nil {
+		s.Over = b.stretches(e)
+		for _, st := range s.Over {
+			of := func(other model.Stretch) bool { return other.Edge == st.Edge }
+			if !slices.ContainsFunc(s.Outer, of) && !slices.ContainsFunc(s.Inner, of) {
+				b.fault(e.Range(), "Name a part of an edge that the share names.", "%s is no edge of share %s", st.Edge.Address(), s.Name)
+			}
+		}
+	}
 }
 
 func (b *drafter) inside(c *block) {
@@ -88,6 +117,10 @@ func (b *drafter) inside(c *block) {
 	if e := c.attr("clearance"); e != nil {
 		n.Clearance = b.levelRanges(e)
 	}
+	if e := c.attr("clearance_from"); e != nil {
+		n.ClearanceFrom = b.levelRanges(e)
+	}
+	defer b.alignEnd(c, n)
 	e := c.attr("align")
 	if e == nil {
 		return
@@ -104,6 +137,27 @@ func (b *drafter) inside(c *block) {
 		if n.Align = find(b.g.Shares, name, nameOf); n.Align == nil {
 			b.nothing(e, "share", "", name, append(namesOf(b.g.Shares, nameOf), "draft"))
 		}
+	}
+}
+
+// alignEnd reads by which end an eased share lays two pieces together.
+func (b *drafter) alignEnd(c *block, n *model.Inside) {
+	eased := n.Align != nil && n.Align.Match == model.Eased
+	e := c.attr("align_end")
+	word := ""
+	switch {
+	case e == nil && eased:
+		b.fault(c.attrs["align"].SrcRange, "Write align_end = start, or end.",
+			"share %s is eased, so inside %s must say which of its ends are laid together", n.Align.Name, n.Name)
+	case e == nil:
+	case !eased:
+		b.fault(c.attrs["align_end"].SrcRange, "Take it out: the whole line is laid on the other.", "align_end is for pieces that are aligned by an eased share")
+	case plainWord(e, &word) && word == "start":
+		n.AlignEnd = model.AtStart
+	case plainWord(e, &word) && word == "end":
+		n.AlignEnd = model.AtEnd
+	default:
+		b.fault(e.Range(), "Write start or end, without quotes.", "one end of the share is meant here")
 	}
 }
 

@@ -79,8 +79,8 @@ var (
 			blocks: map[string]*shape{"piece": pieceShape},
 		},
 		"seam":   {label: nameLabel, needs: []string{"join"}, may: []string{"ease", "flip"}},
-		"share":  {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"match", "flip"}},
-		"inside": {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"align", "clearance"}},
+		"share":  {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"match", "ease", "over", "flip"}},
+		"inside": {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"align", "align_end", "clearance", "clearance_from"}},
 		"alter":  {label: nameLabel, needs: []string{"edges", "inward"}},
 		"tape":   tapeShape,
 		"closure": {label: nameLabel, needs: []string{"kind", "edges"}, may: []string{

@@ -48,8 +48,9 @@ layer "lining" {
 
 func TestAlterationPartner(t *testing.T) {
 	const side = "seam \"side\" { join = [shell.front.side, shell.back.side] }\n"
+	ease := map[string]string{"eased": "  ease = [-3, 3]\n"}
 	share := func(match string) string {
-		return "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.side]\n  match = \"" + match + "\"\n}\n"
+		return "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.side]\n  match = \"" + match + "\"\n" + ease[match] + "}\n"
 	}
 	alter := func(name, edges, waist, want string) string {
 		return "alter \"" + name + "\" {" + want + "\n  edges  = [" + edges + "]\n  inward = { chest = 0, waist = " + waist + " }\n}\n"

@@ -73,7 +73,7 @@ var shareKind = &kind{
 		textOf("name", func(s *model.Share) string { return s.Name }),
 		address[*model.Share](),
 		textOf("match", func(s *model.Share) string { return string(s.Match) }),
-	}, append(sides(measured.OfShare), hanging(func(s *model.Share) [2][]model.Stretch { return [2][]model.Stretch{s.Outer, s.Inner} })...)...),
+	}, append(sides(func(g *model.Garment, s *model.Share) measured.Pair { return measured.OfShare(g, s).Pair }), hanging(func(s *model.Share) [2][]model.Stretch { return [2][]model.Stretch{s.Outer, s.Inner} })...)...),
 }
 
 var insideKind = &kind{

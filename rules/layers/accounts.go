@@ -177,3 +177,16 @@ func outsideAccount(inside *model.Inside, low, darts, doubt, outside float64) ru
 		l.Result(0, outside, "is how far %s stands out of %s, laid on it", inside.Inner.Address(), inside.Outer.Address())
 	}
 }
+
+// easeAccount tells how the ease of a share is made up, and how it is spread.
+func (s *sharing) easeAccount(spread sewing.EaseSpread, ease float64) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Walk(1, 1, s.outer, "the outer side")
+		l.Walk(1, -1, s.inner, "the inner side")
+		if off := spread.Ease - ease; off != 0 {
+			l.Add(1, -off, "less what lies outside the stretch that takes the ease")
+		}
+		l.Sum(0, ease, "is the ease")
+		l.Spread(1, s.Garment, spread)
+	}
+}

@@ -15,10 +15,11 @@ import (
 // ends. There the clearance of that level is carried on as far as it lets the
 // inner piece be the wider one; room that it asks for is not asked for beyond.
 type band struct {
-	upper, lower *model.Level // nil where it has no end at a level
-	top, bottom  float64      // heights of the outer piece's frame
-	low          float64      // the least clearance meant
-	short        float64      // by how much the widths at its levels fall short of what is asked
+	upper, lower *model.Level      // nil where it has no end at a level
+	top, bottom  float64           // heights of the outer piece's frame
+	low          float64           // the least clearance meant
+	from         *model.LevelRange // the clearance that is asked for from a level down, where it holds all along the band; nil without one
+	short        float64           // by how much the widths at its levels fall short of what is asked
 }
 
 // at is a level that the band ends at, the upper of two.
@@ -66,7 +67,10 @@ func (n *laying) bands() []band {
 				b.low, b.short = math.Min(b.low, n.inside.Allowed(l).Low), math.Max(b.short, n.short[i])
 			}
 		}
-		if b.beyond() {
+		if upper != nil {
+			b.from = n.inside.From(upper)
+		}
+		if b.beyond() && b.from == nil {
 			b.low = math.Min(b.low, 0) // where the layers may run together in an edge they share
 			b.low -= n.openedBeyond(b)
 		}
@@ -151,6 +155,10 @@ func (n *laying) lame(b band) bool {
 // are compared as far as both pieces have sides.
 func (n *laying) between(b band) bool {
 	if !n.inside.OneFrame() || !layering.SameHalves(n.inside) {
+		if b.from != nil {
+			n.Cannot(fmt.Errorf("%s and %s are not drawn in one frame, so that their room %s is not known", n.inside.Outer.Address(), n.inside.Inner.Address(), b.where()),
+				rules.Say{Key: b.key(), Place: b.from.Place})
+		}
 		return false
 	}
 	top, bottom := b.top, b.bottom
@@ -187,7 +195,43 @@ func (n *laying) between(b band) bool {
 	say.Spot = layering.SideAtHeight(n.inside, least.Y)
 	say.Account = leastAccount(n.Pass, n.inside, least, "the top of that stretch", least.Y-b.top)
 	n.Within(least.Low, meant, "beyond", say)
+	if b.from != nil && !broken && !math.IsInf(b.from.Range.High, 1) {
+		return n.widest(b, top, bottom)
+	}
 	return broken
+}
+
+// widest seeks the largest clearance in a band where no more than so much is asked
+// for all along it; it reports whether that is at fault.
+func (n *laying) widest(b band, top, bottom float64) bool {
+	say := rules.Say{Key: b.key() + ", widest", Place: b.from.Place, Related: n.pieces()}
+	most, err := layering.GreatestBetween(n.inside, top, bottom)
+	if err != nil {
+		n.Cannot(err, say)
+		return false
+	}
+	high := b.from.Range.High
+	for _, l := range []*model.Level{b.upper, b.lower} {
+		if l == nil {
+			continue
+		}
+		high = math.Max(high, n.inside.Allowed(l).High) // a level may ask for more itself
+		c, err := layering.ClearanceAt(n.inside, l)
+		if err == nil && c > n.inside.Allowed(l).High+n.Limit("beyond") && most.Low <= c+n.Limit("beyond") {
+			return true // it is reported at the level
+		}
+	}
+	asked := model.Range{Low: math.Inf(-1), High: high}
+	say.Message = func() string {
+		y, _ := n.inside.Outer.LevelY(b.upper)
+		return fmt.Sprintf("%s %s below the %s level (darts closed%s); from the %s level down %s asks for %s. %s",
+			n.compared(most.Low), n.Show(most.Y-y), b.upper.Name, n.halves(), b.from.Level.Name, n.inside.Address(),
+			n.clearance(b.from.Range), n.mend(most.Low-high, false))
+	}
+	say.Spot = layering.SideAtHeight(n.inside, most.Y)
+	say.Account = leastAccount(n.Pass, n.inside, most, "the top of that stretch", most.Y-b.top)
+	n.Within(most.Low, asked, "beyond", say)
+	return most.Low > high+n.Limit("beyond")
 }
 
 // lay finds how the inner piece lies on the outer: how far a place at some height

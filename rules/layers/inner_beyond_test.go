@@ -65,7 +65,7 @@ func TestInnerBeyondTheLevels(t *testing.T) {
 		inside   = "inner = lining.front\n"
 	)
 	shared := func(edge string) string {
-		return fmt.Sprintf("share %q {\n  outer = shell.front.%[1]s\n  inner = lining.front.%[1]s\n  match = \"eased\"\n}\n", edge)
+		return fmt.Sprintf("share %q {\n  outer = shell.front.%[1]s\n  inner = lining.front.%[1]s\n  match = \"eased\"\n ease = [-5, 5]\n}\n", edge)
 	}
 	// The lining's neck begins 2 cm higher at the fold; square to the neckline that is 2·cos(35°).
 	higher := drawn("neck", "line = [[0, -12], [7, -20]]", "centre", "line = [[0, 32], [0, -12]]")

@@ -108,7 +108,7 @@ func innerWithinOuter(p *rules.Pass, inside *model.Inside) {
 // notReached reports levels at which a clearance is asked for and that one of
 // the pieces does not reach, and those at which the width of one was not measured.
 func (n *laying) notReached() (any bool) {
-	for _, c := range n.inside.Clearance {
+	for _, c := range slices.Concat(n.inside.Clearance, n.inside.ClearanceFrom) {
 		if slices.Contains(n.levels, c.Level) {
 			continue
 		}

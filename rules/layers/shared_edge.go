@@ -32,9 +32,10 @@ var SharedEdge = &rules.Rule{
 			"between the places where pieces meet on both layers. Which end lies on which is told by the edges there, a fold lying on a fold, before the lines are asked. The figure is the largest distance between two places that are equally far " +
 			"along, and never less than it; its place is named as found with the ends laid together. " +
 			"Notches and meeting pieces are paired in order; what a difference in length explains is not found " +
-			"again in them. Both layers must have the edges as often once all pieces are cut. With match = \"length\" lengths and notches are compared, with match = \"eased\" notches alone, and the ease may lie " +
-			"between any of them.",
-		Nothing: "The sides are eased on to each other, and neither has a notch.",
+			"again in them. Both layers must have the edges as often once all pieces are cut. With match = \"length\" lengths and notches are compared. " +
+			"With match = \"eased\" the outer side must be longer by the stated ease. Where over says where the ease lies, each stretch outside it, from " +
+			"notch to notch, must be as long on both layers; else the ease may lie between any notches. Too much ease for its stretch is a note: " +
+			"for the stretch that over names, else for each stretch from notch to notch.",
 		Fix: "Draft both layers from one line again, and carry its notches over. Where the layers are meant to differ, say so by match, or leave " +
 			"that stretch out of the share.",
 		Bad: sharedEdgeBad, Good: sharedEdgeGood, Since: "0.1",
@@ -44,6 +45,10 @@ var SharedEdge = &rules.Rule{
 			Text: "how far shared edges may differ in length, and their notches and meeting pieces in place"},
 		{Name: "shape", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
 			Text: "how far shared edges may stand off each other when laid together"},
+		{Name: "ease", Value: 1, Unit: rules.Millimetres, Source: "common practice, no source",
+			Text: "how far past the stated ease an eased edge may be"},
+		{Name: "eased", Value: 8, Unit: rules.Percent, Source: "common practice, no source",
+			Text: "how much longer a stretch that is eased on may be than what it is eased on to, before it is a note"},
 		{Name: "corner", Value: 2, Unit: rules.Degrees, Source: "common practice, no source",
 			Text: "how far the corners at the ends of shared edges, and where pieces meet along them, may differ"},
 	},
@@ -63,6 +68,7 @@ type sharing struct {
 	longer       float64 // the outer side than the inner
 	lengthFault  bool
 	joinFault    map[sewing.CrossingPair]bool
+	held         map[*model.Notch]bool // eased: notches that stretches outside the ease hold in their places
 }
 
 func sharedEdge(p *rules.Pass, share *model.Share) {
@@ -91,10 +97,10 @@ func sharedEdge(p *rules.Pass, share *model.Share) {
 	if share.Match != model.Eased {
 		s.copies()
 	}
-	s.notches()
 	if share.Match == model.Eased {
-		p.NothingHere() // where neither side has a notch
+		s.eased()
 	}
+	s.notches()
 }
 
 // length judges the two sides in all; where both have their pieces meet at the

@@ -160,18 +160,18 @@ seam`},
 			"line = [[0, 0], [20, 0]]", "line = [[20, 0], [20, 12]]", "line = [[20, 12], [0, 12]]", "line = [[0, 12], [0, 0]]", "")},
 			map[string]float64{"missing shell.front.notch.strap": 0}},
 		{"one notch too many, and eased", []string{strapAt8, strapAt8[:len(strapAt8)-4] + "    notch \"extra\" {\n      on = top\n      at = 15\n    }\n  }\n",
-			identical, `match = "eased"`}, map[string]float64{"missing shell.front.notch.extra": 0}},
+			identical, "match = \"eased\"\n  ease  = [-3, 3]"}, map[string]float64{"missing shell.front.notch.extra": 0}},
 		{"a double on a single", []string{liningHead, liningHead + "    notch \"second\" {\n      on   = top\n      at   = 15\n      kind = \"double\"\n    }\n",
 			strapAt8, strapAt8[:len(strapAt8)-4] + "    notch \"second\" {\n      on = top\n      at = 15\n    }\n  }\n"},
 			map[string]float64{"kind shell.front.notch.second": 0}},
 		{"eased in, notches with some of the ease before them", []string{liningFront, front(
 			"line = [[-2, 0], [20, 0]]", "line = [[20, 0], [20, 12]]", "line = [[20, 12], [-2, 12]]", "line = [[-2, 12], [-2, 0]]",
 			"    notch \"strap\" {\n      on = top\n      at = 8.4\n    }\n"),
-			"      at = 9\n    }\n  }\n}\nseam", "      at = 8.45\n    }\n  }\n}\nseam", identical, `match = "eased"`}, nil},
+			"      at = 9\n    }\n  }\n}\nseam", "      at = 8.45\n    }\n  }\n}\nseam", identical, "match = \"eased\"\n  ease  = [-3, 3]"}, nil},
 		{"eased in, a notch out of its place", []string{liningFront, front(
 			"line = [[-2, 0], [20, 0]]", "line = [[20, 0], [20, 12]]", "line = [[20, 12], [-2, 12]]", "line = [[-2, 12], [-2, 0]]",
 			"    notch \"strap\" {\n      on = top\n      at = 11.05\n    }\n"),
-			"      at = 9\n    }\n  }\n}\nseam", "      at = 8.45\n    }\n  }\n}\nseam", identical, `match = "eased"`},
+			"      at = 9\n    }\n  }\n}\nseam", "      at = 8.45\n    }\n  }\n}\nseam", identical, "match = \"eased\"\n  ease  = [-3, 3]"},
 			map[string]float64{"notch shell.front.notch.strap": 10.5}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -38,6 +38,9 @@ func (s *sharing) kinds(pair sewing.NotchPair) {
 
 // notch judges how far two paired notches are off each other.
 func (s *sharing) notch(pair sewing.NotchPair, pairs []sewing.NotchPair) {
+	if s.held[pair.A.Notch] {
+		return
+	}
 	off := math.Abs(s.notchOff(pair))
 	moved, kept, side := pair.B, pair.A, s.inner
 	if sewing.Crowded(kept.Notch) && !sewing.Crowded(moved.Notch) { // the outer's lies where no notch belongs

@@ -68,7 +68,7 @@ func TestSharedEdgeTurnedEndForEnd(t *testing.T) {
 		{"on the fold", turnedTop},
 		{"on the fold, in an inside", turnedTop + oneInOther},
 		{"edges of one name", noFold},
-		{"a neighbour that is shared too", renamed + "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.under]\n  match = \"eased\"\n}\n"},
+		{"a neighbour that is shared too", renamed + "share \"side\" {\n  outer = [shell.front.side]\n  inner = [lining.front.under]\n  match = \"eased\"\n ease = [-5, 5]\n}\n"},
 		{"as the inside lays them", renamed + oneInOther},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -79,7 +79,7 @@ func TestSuppressionMessage(t *testing.T) {
 func TestSuppressionBelowASharedEdge(t *testing.T) {
 	src := change(t, suppressionBad, `level "bust"  { y = 0 }`, `level "bust"  { y = -5 }`)
 	requireKeyed(t, map[string]float64{"bust to waist": 28}, look(t, Suppression, src).Findings)
-	share := "share \"top\" {\n outer = [shell.front.top, shell.back.top]\n inner = [lining.front.top, lining.back.top]\n match = \"eased\"\n}\n"
+	share := "share \"top\" {\n outer = [shell.front.top, shell.back.top]\n inner = [lining.front.top, lining.back.top]\n match = \"eased\"\n ease = [-5, 5]\n}\n"
 	requireKeyed(t, nil, look(t, Suppression, src+share).Findings)
 }
 

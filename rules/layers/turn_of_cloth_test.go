@@ -26,7 +26,7 @@ func TestTurnOfCloth(t *testing.T) {
 		return out
 	}
 	const found = "lining in shell"
-	share := "share \"top\" {\n outer = [shell.front.top, shell.back.top]\n inner = [lining.front.top, lining.back.top]\n match = \"eased\"\n}\n"
+	share := "share \"top\" {\n outer = [shell.front.top, shell.back.top]\n inner = [lining.front.top, lining.back.top]\n match = \"eased\"\n ease = [-5, 5]\n}\n"
 	for _, c := range []struct {
 		name   string
 		change []string

@@ -125,11 +125,13 @@ share "top" {
   outer = [shell.front.top, shell.back.top]
   inner = [brief.front.top, brief.back.top]
   match = "eased"
+  ease  = [-1, 1]
 }
 inside "front" {
   outer     = shell.front
   inner     = brief.front
   align     = "top"
+  align_end = start
   clearance = { waist = [0, 2], tummy = 0, hip = [null, 3] }
 }
 closure "gusset" {

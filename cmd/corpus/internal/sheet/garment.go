@@ -158,6 +158,7 @@ type Share struct {
 	Name         string
 	Outer, Inner []Stretch
 	Match        string
+	Ease         *Range // of an eased share
 }
 
 // Inside is an inner piece in an outer one.

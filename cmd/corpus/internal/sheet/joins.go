@@ -20,6 +20,9 @@ func (w *writer) joins() {
 		if s.Match != "" {
 			attrs = append(attrs, "match = "+strconv.Quote(s.Match))
 		}
+		if s.Ease != nil {
+			attrs = append(attrs, "ease = "+w.rng(*s.Ease))
+		}
 		w.block("share "+strconv.Quote(s.Name), attrs, nil)
 	}
 	for _, n := range g.Insides {

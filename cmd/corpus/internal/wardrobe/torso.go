@@ -53,7 +53,12 @@ func (m *Maker) shared(name, front, back, match string) {
 	both := func(layer string) []sheet.Stretch {
 		return sheet.Whole(layer+"."+front+"."+name, layer+"."+back+"."+name)
 	}
-	m.Shares = append(m.Shares, &sheet.Share{Name: name, Outer: both(m.Layers[0].Name), Inner: both(m.Layers[1].Name), Match: match})
+	s := &sheet.Share{Name: name, Outer: both(m.Layers[0].Name), Inner: both(m.Layers[1].Name), Match: match}
+	if match == "eased" { // a pleat at the centre back is folded in
+		ease := sheet.Between(-40, 0)
+		s.Ease = &ease
+	}
+	m.Shares = append(m.Shares, s)
 }
 
 // insides lays each piece of the inner layer in that of its name.

@@ -316,7 +316,8 @@ share "front" {
 share "neck" {
   outer = [shell.back.neck, shell.forepart.neck]
   inner = [lining.back.neck, lining.forepart.neck]
-  match = "eased" # the pleat is folded in here
+  match = "eased"
+  ease  = [-1.5, -1] # the pleat is folded in here: the lining is longer
 }
 
 inside "back" {

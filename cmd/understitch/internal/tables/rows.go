@@ -41,6 +41,9 @@ func (t *table) piece(g *model.Garment, p *model.Piece) {
 		if e.Drafted != nil {
 			t.length(3, "before the alterations", func(s measured.Size) *float64 { return in(s).Edges[e.Name].Drafted })
 		}
+		if of := e.TracedFrom(); of != nil {
+			t.heading(3, "traced from "+of.Address())
+		}
 		t.length(3, "allowance", func(s measured.Size) *float64 { return in(s).Edges[e.Name].Allowance })
 	}
 	for _, d := range p.Pleats() {
@@ -78,7 +81,41 @@ func (t *table) seams(g *model.Garment) {
 	}
 	t.heading(0, "shared edges")
 	for _, x := range g.Shares {
-		t.pair(x.Name, func(s measured.Size) measured.Pair { return s.Shares[x.Name] })
+		t.pair(x.Name, func(s measured.Size) measured.Pair { return s.Shares[x.Name].Pair })
+		t.ease(x)
+	}
+}
+
+// ease adds how much ease an eased share has, and how it is spread.
+func (t *table) ease(x *model.Share) {
+	of := func(s measured.Size) *measured.Ease { return s.Shares[x.Name].Ease }
+	first := of(t.sizes[0])
+	if first == nil {
+		return
+	}
+	in := func(s measured.Size, i int) *measured.EaseStretch {
+		if e := of(s); e != nil && i < len(e.Spread) {
+			return &e.Spread[i]
+		}
+		return nil
+	}
+	share := ""
+	if first.Percent != nil {
+		share = ", " + model.Decimal(*first.Percent, 1) + " % of its stretch"
+	}
+	t.length(2, "ease in all"+share, func(s measured.Size) *float64 {
+		if e := of(s); e != nil {
+			return &e.Length
+		}
+		return nil
+	})
+	for i, st := range first.Spread {
+		t.length(3, "from "+st.From+" to "+st.To, func(s measured.Size) *float64 {
+			if e := in(s, i); e != nil {
+				return &e.Length
+			}
+			return nil
+		})
 	}
 }
 
