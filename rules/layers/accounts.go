@@ -190,3 +190,11 @@ func (s *sharing) easeAccount(spread sewing.EaseSpread, ease float64) rules.Acco
 		l.Spread(1, s.Garment, spread)
 	}
 }
+
+// betweenAccount tells how long both sides of an eased share are between two marks.
+func betweenAccount(from, to sewing.EaseMark) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Differ(rules.Millimetres, 0, math.Abs(to.Outer-from.Outer), fmt.Sprintf("the outer side from %s to %s", from.Name, to.Name),
+			math.Abs(to.Along-from.Along), "the inner side there")
+	}
+}

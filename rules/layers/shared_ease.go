@@ -18,12 +18,18 @@ func (s *sharing) eased() {
 		s.Cannot(err, rules.Say{Key: "ease", Place: s.share.EasePlace})
 		return
 	}
-	within := spread.Ease
+	ease, alike := spread.Ease, true
 	if len(s.share.Over) > 0 {
-		within -= s.outside(spread)
+		var outside float64
+		outside, alike = s.outside(spread)
+		if s.share.Ease.Beyond(ease) != 0 { // what is longer outside the stretch is reported there
+			ease -= outside
+		}
 	}
-	s.amount(spread, within)
-	s.percent(spread)
+	s.amount(spread, ease)
+	if alike && math.Abs(s.share.Ease.Beyond(ease)) <= s.Limit("ease") {
+		s.percent(spread)
+	}
 }
 
 // amount checks how much longer the outer side is, without what lies outside the
@@ -42,9 +48,16 @@ func (s *sharing) amount(spread sewing.EaseSpread, ease float64) {
 	s.Within(ease, s.share.Ease, "ease", say)
 }
 
+// longerStretch is a stretch outside the ease that is longer on one layer.
+type longerStretch struct {
+	from, to sewing.EaseMark
+	longer   float64 // the outer side
+}
+
 // outside checks each stretch outside the stated one: there the sides are alike,
-// from the nearest end on. It gives by how much they are not.
-func (s *sharing) outside(spread sewing.EaseSpread) float64 {
+// from the nearest end on. It gives how much longer the outer side is there, and
+// whether all is alike.
+func (s *sharing) outside(spread sewing.EaseSpread) (longer float64, alike bool) {
 	s.held = map[*model.Notch]bool{}
 	near := s.Limit("length")
 	var before, behind []sewing.EaseMark
@@ -57,43 +70,67 @@ func (s *sharing) outside(spread sewing.EaseSpread) float64 {
 		}
 	}
 	slices.Reverse(behind)
-	return s.alike(before, 0, 1) + s.alike(behind, spread.Ease, -1)
+	found, aloneBefore := s.along(before, 1)
+	more, aloneBehind := s.along(behind, -1)
+	found = append(found, more...)
+	worst := longerStretch{from: spread.Marks[0], to: spread.Marks[0]}
+	for _, u := range found {
+		longer += u.longer
+		if math.Abs(u.longer) > math.Abs(worst.longer) {
+			worst = u
+		}
+	}
+	say := rules.Say{Key: "outside the ease", Place: s.innerPlaceAt(worst.to.Along), Related: s.edges(),
+		Account: betweenAccount(worst.from, worst.to)}
+	say.Message = func() string {
+		long, short := layerOf(s.outer), layerOf(s.inner)
+		if worst.longer < 0 {
+			long, short = short, long
+		}
+		text := fmt.Sprintf("from %s to %s, outside the stretch that takes the ease of %s, %s is %s longer than %s (%s against %s); no more than %s is allowed. ",
+			worst.from.Name, worst.to.Name, s.share.Address(), long, s.Show(math.Abs(worst.longer)), short,
+			s.Show(math.Abs(worst.to.Outer-worst.from.Outer)), s.Show(math.Abs(worst.to.Along-worst.from.Along)), s.Show(near))
+		for _, u := range found {
+			if u != worst {
+				text += fmt.Sprintf("From %s to %s they differ by %s. ", u.from.Name, u.to.Name, s.Show(math.Abs(u.longer)))
+			}
+		}
+		return text + "Draw both alike there, or say by over where the ease lies."
+	}
+	s.AtMost(math.Abs(worst.longer), "length", say)
+	return longer, len(found) == 0 && !aloneBefore && !aloneBehind
 }
 
-// alike checks marks that follow each other from an end on, where the sides are as
-// far apart as at that end: way is 1 from the start and -1 from the end. A mark that lies out of its place alone is a notch that
-// is wrong; where all that follow do so too the stretch before it is. It gives how
-// much longer the outer side is by such stretches.
-func (s *sharing) alike(marks []sewing.EaseMark, off, way float64) float64 {
-	limit, sum := s.Limit("length"), 0.0
+// along looks at marks that follow each other from an end on, where the sides are
+// as far apart as at that end: way is 1 from the start and -1 from the end. A mark
+// that lies out of its place alone is a notch that is wrong; where all that follow
+// do so too the stretch before it is longer on one side.
+func (s *sharing) along(marks []sewing.EaseMark, way float64) (found []longerStretch, notch bool) {
+	limit, from := s.Limit("length"), marks[0]
 	for i := 1; i < len(marks); i++ {
-		from, m := marks[i-1], marks[i]
+		m, longer := marks[i], way*(marks[i].Off()-from.Off())
+		alone := m.Notch != nil && i+1 < len(marks) && math.Abs(marks[i+1].Off()-from.Off()) <= limit
 		if m.Notch != nil {
 			s.held[m.Notch] = true
 		}
-		longer := way * (m.Off() - off)
-		alone := m.Notch != nil && i+1 < len(marks) && math.Abs(marks[i+1].Off()-off) <= limit
-		say := rules.Say{Key: "outside " + m.Name, Place: s.innerPlaceAt(m.Along), Account: s.placeAccount("the outer side", m.Outer, "the inner side", m.Along)}
-		say.Related = s.edges()
+		if math.Abs(longer) > limit && !alone {
+			found, from = append(found, longerStretch{from, m, longer}), m
+			continue
+		}
+		if m.Notch == nil {
+			continue
+		}
+		notch = notch || math.Abs(longer) > limit
+		say := rules.Say{Key: "notch " + m.Name, Place: m.Inner.Given,
+			Related: []rules.Related{{Message: m.Name + " lies here", Place: m.Notch.Given}},
+			Account: betweenAccount(from, m)}
 		say.Message = func() string {
-			if alone {
-				return fmt.Sprintf("%s and %s, which it is laid on, lie %s apart, outside the stretch that takes the ease of %s; no more than %s is allowed. Move one of the two.",
-					m.Name, m.Inner.Address(), s.Show(math.Abs(longer)), s.share.Address(), s.Show(limit))
-			}
-			long, short := layerOf(s.outer), layerOf(s.inner)
-			if longer < 0 {
-				long, short = short, long
-			}
-			return fmt.Sprintf("from %s to %s, outside the stretch that takes the ease of %s, %s is %s longer than %s (%s against %s); no more than %s is allowed. "+
-				"Draw both alike there, or say by over where the ease lies.", from.Name, m.Name, s.share.Address(), long, s.Show(math.Abs(longer)), short,
-				s.Show(math.Abs(m.Outer-from.Outer)), s.Show(math.Abs(m.Along-from.Along)), s.Show(limit))
+			return fmt.Sprintf("%s and %s, which it is laid on, lie %s apart outside the stretch that takes the ease of %s; no more than %s is allowed. Move one of the two.",
+				m.Inner.Address(), m.Name, s.Show(math.Abs(longer)), s.share.Address(), s.Show(limit))
 		}
 		s.AtMost(math.Abs(longer), "length", say)
-		if math.Abs(longer) > limit && !alone {
-			off, sum = m.Off(), sum+longer
-		}
 	}
-	return sum
+	return found, notch
 }
 
 // astray reports whether a mark is a notch that is found to be out of its place.
