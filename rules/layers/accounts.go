@@ -198,3 +198,12 @@ func betweenAccount(from, to sewing.EaseMark) rules.Account {
 			math.Abs(to.Along-from.Along), "the inner side there")
 	}
 }
+
+// percentAccount tells what share of its stretch an ease is.
+func percentAccount(ease, of, percent float64, what string) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Beside(1, ease, "the ease")
+		l.Beside(1, of, "%s, on the inner side", what)
+		l.ResultIn(rules.Percent, 0, percent, "is the ease as a share of that")
+	}
+}

@@ -147,18 +147,20 @@ func (s *sharing) innerPlaceAt(along float64) model.Place {
 // percent notes more ease than its stretch can take without showing.
 func (s *sharing) percent(spread sewing.EaseSpread) {
 	most, what := spread.Percent(), "the stretch that takes it"
+	ease, of := spread.Ease, spread.Inner
 	if len(s.share.Over) == 0 {
 		most = math.Inf(-1)
 		for _, st := range spread.Stretches {
 			if !s.astray(st.From) && !s.astray(st.To) && st.Percent() > most {
 				most, what = st.Percent(), fmt.Sprintf("the stretch from %s to %s", st.From.Name, st.To.Name)
+				ease, of = st.Ease(), st.Inner
 			}
 		}
 	}
 	if !model.Known(most) || math.IsInf(most, 0) {
 		return
 	}
-	say := rules.Say{Key: "percent", Place: s.share.EasePlace, Note: true}
+	say := rules.Say{Key: "percent", Place: s.share.EasePlace, Note: true, Account: percentAccount(ease, of, most, what)}
 	say.Message = func() string {
 		return fmt.Sprintf("the ease of %s is %s of %s; past %s it is hard to sew in without tucks. Spread it over more of the edge, or ease less.",
 			s.share.Address(), percentText(most), what, percentText(s.Limit("eased")))
