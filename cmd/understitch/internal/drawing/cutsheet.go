@@ -55,8 +55,12 @@ func CutSheetOf(g *model.Garment) *CutSheet {
 			layer.Cloth = l.Fabric.Name
 		}
 		for _, p := range l.Pieces {
+			how := CutText(p)
+			if text := tracedText(p); text != "" {
+				how += "; " + text
+			}
 			layer.Pieces = append(layer.Pieces, CutPiece{
-				Name: p.Name, How: CutText(p), Grain: grainText(p), Allowances: allowances(g, p), Notches: notches(g, p), ByTape: p.Paper(),
+				Name: p.Name, How: how, Grain: grainText(p), Allowances: allowances(g, p), Notches: notches(g, p), ByTape: p.Paper(),
 			})
 		}
 		s.Layers = append(s.Layers, layer)

@@ -17,6 +17,9 @@ func (d *drawer) piece(b *board, p *model.Piece, m curve.Motion, name float64) {
 	if err != nil {
 		b.Facts = append(b.Facts, "no cut line: "+err.Error())
 	}
+	if text := tracedText(p); text != "" {
+		b.Facts = append(b.Facts, text)
+	}
 	for i, line := range cut {
 		if p.Edges[i] != p.Fold {
 			b.put(own(p, Mark{Kind: CutLine, Subject: p.Edges[i].Address(), Line: line.Move(m)}))
