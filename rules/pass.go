@@ -2,6 +2,7 @@ package rules
 
 import (
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/model/layering"
@@ -177,7 +178,7 @@ func (p *Pass) finding(o Outcome, severity Severity, say Say) {
 	}
 	o.Message = say.Message()
 	o.Related, o.Mend = say.Related, say.Mend
-	o.cures, o.only, o.under = say.Cures, say.Only, say.Under
+	o.cures, o.only, o.under = say.Cures, say.Only, append(slices.Clip(say.Under), p.atSources(say.Key)...)
 	p.add(o, say)
 }
 

@@ -23,6 +23,8 @@ level "hip" {
   body = body.hip_girth
 }
 
+draft { hip = 24.5 }
+
 layer "dress" {
   side = "outer"
   ease = { bust = [-4, 2], waist = [-4, 2] }
@@ -37,8 +39,8 @@ layer "dress" {
       curve = [
         [21.4, -4], [21.4, -2.5], [21, -1.5], [21, 0],
         [21, 6], [18, 11], [18, 17],
-        [18, 24], [24.5, 30], [24.5, 37],
-        [24.5, 48], [30, 60], [30, 72],
+        [18, 24], [draft.hip, 30], [draft.hip, 37],
+        [draft.hip, 48], [30, 60], [30, 72],
       ]
     }
     edge "hem" {
@@ -101,7 +103,7 @@ layer "foundation" {
     edge "armhole" {}
     edge "side" { to = hip }
     edge "leg" {
-      curve  = [[24.5, 37], [14, 37], [3.5, 40], [3.5, 46.5]]
+      curve  = [[draft.hip, 37], [14, 37], [3.5, 40], [3.5, 46.5]]
       finish = "bound"
     }
     edge "gusset" { line = [[3.5, 46.5], [0, 46.5]] }
@@ -116,7 +118,7 @@ layer "foundation" {
     edge "armhole" {}
     edge "side" { to = hip }
     edge "leg" {
-      curve  = [[24.5, 37], [20, 37], [3.5, 43], [3.5, 48.5]]
+      curve  = [[draft.hip, 37], [20, 37], [3.5, 43], [3.5, 48.5]]
       finish = "bound"
     }
     edge "gusset" { line = [[3.5, 48.5], [0, 48.5]] }
