@@ -17,6 +17,13 @@ func (g *Garment) Sources(t Thing) []Thing {
 		for e := t.TracedFrom(); e != nil; e = e.TracedFrom() {
 			out = append(out, e)
 		}
+		if from := t.Piece.TracedFrom; t.Traced == nil && from != nil { // drawn anew, and folded or sewn as the other is
+			for _, e := range from.Edges {
+				if e.Name == t.Name {
+					out = append(out, e)
+				}
+			}
+		}
 	case *Notch:
 		for n := t.Traced; n != nil; n = n.Traced {
 			out = append(out, n)

@@ -65,6 +65,7 @@ func Rules() []*rules.Rule {
 		&draft.OutlineClosed,
 		&draft.OutlineCrossing,
 		&draft.AlterationPartner,
+		&draft.TemplatePoints,
 		&draft.MirrorPair,
 		&draft.GrainMatch,
 		&draft.SizeStep,

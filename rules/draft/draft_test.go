@@ -11,7 +11,7 @@ import (
 )
 
 func TestExamples(t *testing.T) {
-	for _, r := range []*rules.Rule{&draft.OutlineClosed, &draft.OutlineCrossing, &draft.AlterationPartner, &draft.MirrorPair, &draft.GrainMatch, &draft.SizeStep, &draft.UnitSlip} {
+	for _, r := range []*rules.Rule{&draft.OutlineClosed, &draft.OutlineCrossing, &draft.AlterationPartner, &draft.TemplatePoints, &draft.MirrorPair, &draft.GrainMatch, &draft.SizeStep, &draft.UnitSlip} {
 		ruletest.Rule(t, r)
 	}
 }

@@ -67,6 +67,7 @@ var byLevels = map[string]string{
 	"suppression":        "girths are measured along levels",
 	"layer-stretch":      "girths are measured along levels",
 	"body-ease":          "girths are measured along levels",
+	"template-points":    "points are stated at levels",
 	"alteration-partner": "alterations move edges sideways by amounts at levels",
 }
 

@@ -45,6 +45,11 @@ func move(p *model.Piece, m curve.Motion) {
 		p.Grain[i] = m.Apply(p.Grain[i])
 	}
 	for _, e := range p.Edges {
+		if e.Traced != nil {
+			for i, v := range e.Traced.Through {
+				e.Traced.Through[i].Value = m.Apply(curve.Point{X: v.Value}).X
+			}
+		}
 		for _, line := range []**curve.Path{&e.Path, &e.Cut, &e.CutDrawn, &e.Drafted} {
 			if *line != nil {
 				*line = (*line).Move(m)
