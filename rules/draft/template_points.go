@@ -28,6 +28,7 @@ var TemplatePoints = rules.Rule{
 			"the back is wider or narrower than it was drafted, though the seam walks.",
 		How: "At each level that through names, measure how far the traced line lies from the drafting origin, as it is after all alterations. The figure is how far " +
 			"that is from the stated point, across.",
+		Nothing: "The edge is no template, or no points are stated for it.",
 		Fix: "Lay the template to another level by at, move the end of the edge before it, or correct the stated point.",
 		Bad: templatePointsBad, Good: templatePointsGood, Since: "0.1",
 	},
