@@ -29,8 +29,8 @@ var TemplatePoints = rules.Rule{
 		How: "At each level that through names, measure how far the traced line lies from the drafting origin, as it is after all alterations. The figure is how far " +
 			"that is from the stated point, across.",
 		Nothing: "The edge is no template, or no points are stated for it.",
-		Fix: "Lay the template to another level by at, move the end of the edge before it, or correct the stated point.",
-		Bad: templatePointsBad, Good: templatePointsGood, Since: "0.1",
+		Fix:     "Lay the template to another level by at, move the end of the edge before it, or correct the stated point.",
+		Bad:     templatePointsBad, Good: templatePointsGood, Since: "0.1",
 	},
 	Limits: []rules.Limit{
 		{Name: "off", Value: 0.5, Unit: rules.Millimetres, Text: "how far from a stated point the line may lie, across", Source: "common practice, no source: the width of a pencil line"},

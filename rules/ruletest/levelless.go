@@ -9,7 +9,7 @@ import (
 // withoutLevels takes out of a draft what goes by levels, so that it can be turned
 // by any angle: a notch stays at the place where the level crosses its edge, and
 // what runs from or to a level runs from or to a notch there. What is stated at
-// levels goes, that is ease, clearances, widths and alterations, whose lines stay as
+// levels goes, that is ease, clearances, widths, points of templates and alterations, whose lines stay as
 // they have altered them; and so do darts with two points, whose line is upright by
 // definition.
 func withoutLevels(g *model.Garment) {
@@ -57,6 +57,11 @@ func withoutLevels(g *model.Garment) {
 	}
 	for _, l := range g.Layers {
 		l.Ease = nil
+	}
+	for _, e := range g.Edges() {
+		if e.Traced != nil {
+			e.Traced.Through = nil
+		}
 	}
 	for _, n := range g.Insides {
 		n.Clearance = nil
