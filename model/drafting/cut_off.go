@@ -43,7 +43,7 @@ func cutOff(p *model.Piece) *model.Diagnostic {
 		}
 	}
 	end.Edge.Path = curve.Polyline(c.from, c.to)
-	p.CutOff = slices.DeleteFunc(edges, func(e *model.Edge) bool { return slices.Contains(kept, e) })
+	p.CutOff = append(p.CutOff, slices.DeleteFunc(edges, func(e *model.Edge) bool { return slices.Contains(kept, e) })...)
 	p.Darts = slices.DeleteFunc(p.Darts, func(d *model.Dart) bool {
 		return d.Traced != nil && (slices.Contains(p.CutOff, d.On) || d.On == nil && d.Centre.Y > c.from.Y)
 	})

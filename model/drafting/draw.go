@@ -78,19 +78,23 @@ func (d *drawing) piece(p *model.Piece) *model.Diagnostic {
 // draw draws the lines of one piece, when all lines that they are traced from are
 // drawn.
 func draw(p *model.Piece) *model.Diagnostic {
+	inSourceOrder(p)
 	if slices.ContainsFunc(p.Edges, func(e *model.Edge) bool { return e.Traced != nil }) {
 		l := lay(p, nil)
 		if l.fault != nil {
 			return l.fault
 		}
-		lines := l.lines
+		// The edge along which the piece is cut off stands last, until it is drawn.
+		lines := l.outline()
+		edges := p.Edges[:len(lines)]
 		if p.DrawnOn != model.CutLine && !slices.Contains(lines, nil) {
 			// What was drawn to meet a line that now lies elsewhere is trimmed or run on.
 			lines, _ = curve.CloseSome(lines, cornerRun, func(i int) bool {
-				return movedLine(p.Edges[i]) || movedLine(p.Edges[i].Neighbour(true))
+				next := edges[(i+1)%len(edges)]
+				return (movedLine(edges[i]) || movedLine(next)) && (p.Ends == nil || follows(edges[i], next))
 			})
 		}
-		for i, e := range p.Edges {
+		for i, e := range edges {
 			if lines[i] != l.lines[i] {
 				carryEdge(e, l.lines[i], nil, lines[i])
 			}
@@ -107,6 +111,49 @@ func draw(p *model.Piece) *model.Diagnostic {
 		return cutOff(p)
 	}
 	return nil
+}
+
+// inSourceOrder puts the edges of a piece that is traced as a whole in the order of
+// the piece that it is traced from, where that was cut off at a level: what was cut
+// off there is not traced.
+func inSourceOrder(p *model.Piece) {
+	from := p.TracedFrom
+	if from == nil || len(from.CutOff) == 0 && from.Ends == nil {
+		return
+	}
+	rank := func(e *model.Edge) int {
+		if p.Ends != nil && e == p.Ends.Edge {
+			return len(from.Edges) // it stands last until the piece is cut off
+		}
+		return slices.IndexFunc(from.Edges, func(s *model.Edge) bool { return s.Name == e.Name })
+	}
+	gone := func(e *model.Edge) bool { return e.Traced != nil && slices.Contains(from.CutOff, e.Traced.Of) }
+	if slices.ContainsFunc(p.Edges, func(e *model.Edge) bool { return rank(e) < 0 && !gone(e) }) {
+		return // it lists its own edges in order
+	}
+	for _, e := range p.Edges {
+		if gone(e) {
+			p.CutOff = append(p.CutOff, e)
+		}
+	}
+	p.Edges = slices.DeleteFunc(slices.Clone(p.Edges), gone)
+	slices.SortStableFunc(p.Edges, func(a, b *model.Edge) int { return rank(a) - rank(b) })
+	for i, e := range p.Edges {
+		e.Index = i
+	}
+	p.Notches = slices.DeleteFunc(p.Notches, func(n *model.Notch) bool { return slices.Contains(p.CutOff, n.On) })
+	p.Darts = slices.DeleteFunc(p.Darts, func(d *model.Dart) bool { return slices.Contains(p.CutOff, d.On) })
+	if slices.Contains(p.CutOff, p.Fold) {
+		p.Fold = nil
+	}
+}
+
+// follows reports whether two edges that follow each other do so where both are
+// traced from, if they are: else one between them makes room for the edge along
+// which the piece is cut off.
+func follows(e, next *model.Edge) bool {
+	of, after := e.TracedFrom(), next.TracedFrom()
+	return of == nil || after == nil || of.Piece != after.Piece || of.Neighbour(true) == after
 }
 
 func movedLine(e *model.Edge) bool { return e.Traced != nil && e.Traced.Moved() }

@@ -234,6 +234,15 @@ func (l *laying) across(e *model.Edge, template *curve.Path) float64 {
 	return here - there
 }
 
+// outline are the lines of the piece's edges, without that along which it is still
+// to be cut off.
+func (l *laying) outline() []*curve.Path {
+	if end := l.piece.Ends; end != nil && l.lines[end.Edge.Index] == nil {
+		return slices.Delete(slices.Clone(l.lines), end.Edge.Index, end.Edge.Index+1)
+	}
+	return l.lines
+}
+
 // inward moves traced lines towards the cloth, by the law of an alteration.
 func (l *laying) inward() {
 	moves := func(e *model.Edge) bool {
@@ -243,11 +252,12 @@ func (l *laying) inward() {
 	if l.fault != nil || !slices.ContainsFunc(l.piece.Edges, moves) {
 		return
 	}
-	if i := slices.Index(l.lines, nil); i >= 0 {
+	outline := l.outline()
+	if i := slices.Index(outline, nil); i >= 0 {
 		l.fail(faultAt(l.piece.Place, "", "%s has no drawing, so which way inward is is not known in %s", l.piece.Edges[i].Address(), l.piece.Address()))
 		return
 	}
-	clockwise := curve.NewRegion(l.lines).Clockwise()
+	clockwise := curve.NewRegion(outline).Clockwise()
 	for _, e := range l.piece.Edges {
 		if !moves(e) {
 			continue

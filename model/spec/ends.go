@@ -108,11 +108,15 @@ func (b *drafter) listed(d *pieceDraft) {
 
 // cutOff reports what names an edge that was cut off.
 func (b *drafter) cutOff(d *pieceDraft, e *model.Edge) {
+	ends := d.piece.Ends
+	for from := d.from; ends == nil; from = from.from {
+		ends = from.piece.Ends
+	}
 	report := func(at model.Place) {
 		b.failed = true
 		b.keep(model.Diagnostic{Severity: "error", Place: at,
-			Summary: e.Address() + " is cut off at the " + d.piece.Ends.Level.Name + " level",
-			Detail:  "The edge there is " + d.piece.Ends.Edge.Address() + "."})
+			Summary: e.Address() + " is cut off at the " + ends.Level.Name + " level",
+			Detail:  "The edge there is " + d.piece.Address() + "." + ends.Edge.Name + "."})
 	}
 	for _, s := range b.stretchesRead {
 		if s.Edge == e {

@@ -55,12 +55,14 @@ func foldElsewhere(g *model.Garment, e *model.Edge) bool {
 	return false
 }
 
-// onFold lays an edge to the fold and cuts its piece once. An allowance that the
-// house gives an edge of no use is not one that was stated.
+// onFold lays an edge to the fold and cuts its piece once; pieces that are traced
+// from it as a whole follow. An allowance that the house gives an edge of no use is
+// not one that was stated.
 func onFold(edge string) func(*model.Garment) {
 	return func(g *model.Garment) {
 		for _, e := range g.Edges() {
-			if e.Address() == edge {
+			from := e.Piece.TracedFrom
+			if e.Address() == edge || from != nil && from.Address()+"."+e.Name == edge {
 				e.Piece.Fold, e.Piece.Cut, e.Piece.Mirrored = e, 1, false
 				e.Allowance.Own = false
 			}
