@@ -5,8 +5,18 @@ package model
 type Alteration struct {
 	Name   string
 	Edges  []*Edge
-	Inward []LevelValue // positive takes in, negative lets out
+	Inward []LevelValue // sideways: positive takes in, negative lets out
+	Down   []MarkValue  // down the paper, of edges that lie across: negative lifts
 	Place  Place
+}
+
+// MarkValue is an amount, in millimetres, at a place along an edge: a level, a
+// notch, or one of its ends.
+type MarkValue struct {
+	Name  string // as written: a level, a notch, start, end, or the edge met at an end
+	Level *Level // nil where it is no level
+	Value float64
+	Place Place
 }
 
 // Address of an alteration: "alter.second-fitting".

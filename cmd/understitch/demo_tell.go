@@ -99,6 +99,11 @@ func (t *tryout) page() error {
 	if err := (reportFile{format, demoPage}).write(t.w, doc, "never"); err != nil {
 		return fmt.Errorf("%s cannot be written: %w", demoPage, err)
 	}
+	for _, f := range t.r.files {
+		if err := f.write(t.w, doc, t.r.color); err != nil {
+			return fmt.Errorf("the report %s cannot be written: %w", f.file, err)
+		}
+	}
 	t.line("To see where each fault is, open %s in a browser.", demoPage)
 	return nil
 }

@@ -17,31 +17,45 @@ const (
 
 // Alter re-draws every edge that the garment's alterations name. Between the
 // levels the amount follows a monotone cubic (Fritsch and Carlson 1980), beyond
-// the outermost it stays. Heights do not change, so several alterations of one
-// edge simply add up, and one that undoes another leaves the line as it was
+// the outermost it stays. An edge that lies across is moved down or up in the same
+// way, by amounts at places along it. Sideways moves are made first, so several
+// alterations of one edge simply add up, and one that undoes another leaves the line as it was
 // drafted. The neighbours are trimmed or run on to meet the new lines. Notches
 // and darts given by a distance or a level go along at their height; notches
 // given by a point stay where they are.
 func Alter(g *model.Garment) []model.Diagnostic {
-	shifts := map[*model.Edge]curve.Shift{}
+	moves := map[*model.Edge]move{}
 	for _, a := range g.Alterations {
 		for _, e := range a.Edges {
 			if !a.Moves(e) {
 				continue
 			}
-			term, fault := term(a, e)
+			m, fault := moves[e], ""
+			if len(a.Inward) > 0 {
+				var t curve.Term
+				t, fault = term(a, e)
+				m.aside = append(m.aside, t)
+			}
+			if len(a.Down) > 0 && fault == "" && e.Drawn() {
+				var t curve.Term
+				t, fault = down(a, e)
+				m.down = append(m.down, t)
+			}
+			if fault == "" && !e.Drawn() {
+				fault = noDrawing(e)
+			}
 			if fault != "" {
 				return []model.Diagnostic{{Severity: "error", Summary: fault, Place: a.Place}}
 			}
-			shifts[e] = append(shifts[e], term)
+			moves[e] = m
 		}
 	}
-	pieces, fault := sourcesFirst(g, shifts)
+	pieces, fault := sourcesFirst(g, moves)
 	if fault != nil {
 		return []model.Diagnostic{*fault}
 	}
 	for _, p := range pieces {
-		if fault := redraw(p, shifts); fault != nil {
+		if fault := redraw(p, moves); fault != nil {
 			return []model.Diagnostic{*fault}
 		}
 	}
@@ -51,7 +65,7 @@ func Alter(g *model.Garment) []model.Diagnostic {
 // term is what an alteration does to one edge.
 func term(a *model.Alteration, e *model.Edge) (curve.Term, string) {
 	if !e.Drawn() {
-		return curve.Term{}, e.Address() + " has no drawing; alter its length and widths instead"
+		return curve.Term{}, noDrawing(e)
 	}
 	ramp, fault := Ramp(a, e.Piece)
 	if fault != "" {
@@ -59,9 +73,13 @@ func term(a *model.Alteration, e *model.Edge) (curve.Term, string) {
 	}
 	inward, ok := Inward(e)
 	if !ok {
-		return curve.Term{}, a.Address() + " moves edges sideways, and " + e.Address() + " runs across: move its points instead"
+		return curve.Term{}, a.Address() + " moves edges sideways, and " + e.Address() + " runs across: move it by down or up"
 	}
 	return curve.Term{Ramp: ramp, Factor: inward}, ""
+}
+
+func noDrawing(e *model.Edge) string {
+	return e.Address() + " has no drawing; alter its length and widths instead"
 }
 
 // Ramp is how far the alteration takes in an edge of a piece, by the heights of
@@ -119,8 +137,8 @@ func towardsCloth(clockwise bool, fall float64) float64 {
 
 // redraw lays the piece's traced edges anew where the lines that they are traced
 // from were altered, moves its edges and makes their corners meet again.
-func redraw(p *model.Piece, shifts map[*model.Edge]curve.Shift) *model.Diagnostic {
-	l := lay(p, shifts)
+func redraw(p *model.Piece, moves map[*model.Edge]move) *model.Diagnostic {
+	l := lay(p, moves)
 	if l.fault != nil {
 		return l.fault
 	}
@@ -146,12 +164,12 @@ func redraw(p *model.Piece, shifts map[*model.Edge]curve.Shift) *model.Diagnosti
 	}
 	p.Store = model.Store{}
 	for i, e := range p.Edges {
-		carryEdge(e, l.lines[i], shifts[e], closed[i])
+		carryEdge(e, l.lines[i], moves[e], closed[i])
 		if closed[i] != e.Path {
 			e.Drafted, e.Path, e.Store = e.Path, closed[i], model.Store{}
 		}
-		if shift := shifts[e]; len(shift) > 0 && e.Cut != nil {
-			e.Cut = e.Cut.Sideways(shift, alterTolerance)
+		if m := moves[e]; !m.none() && e.Cut != nil {
+			e.Cut = m.line(e.Cut)
 		}
 	}
 	return nil
@@ -159,14 +177,12 @@ func redraw(p *model.Piece, shifts map[*model.Edge]curve.Shift) *model.Diagnosti
 
 // carryEdge takes the notches and darts of an edge that are given by a distance
 // along it to the same height on its new line.
-func carryEdge(e *model.Edge, line *curve.Path, shift curve.Shift, redrawn *curve.Path) {
+func carryEdge(e *model.Edge, line *curve.Path, m move, redrawn *curve.Path) {
 	along := func(at float64) float64 {
 		if redrawn == line || at > line.Length() {
 			return at
 		}
-		mark := line.At(at)
-		mark.X += shift.At(mark.Y)
-		s, _ := redrawn.Nearest(mark)
+		s, _ := redrawn.Nearest(m.point(line.At(at)))
 		return s
 	}
 	for _, n := range e.Piece.Notches {

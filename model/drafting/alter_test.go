@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"understitch/model"
+	"understitch/model/curve"
 	"understitch/model/drafting"
 	"understitch/model/modeltest"
 )
@@ -141,5 +142,47 @@ func TestAlterThatCannotBe(t *testing.T) {
 	}}
 	diags := drafting.Alter(g)
 	require.Len(t, diags, 1)
-	require.Equal(t, "alter.wrong moves edges sideways, and shell.front.hem runs across: move its points instead", diags[0].Summary)
+	require.Equal(t, "alter.wrong moves edges sideways, and shell.front.hem runs across: move it by down or up", diags[0].Summary)
+}
+
+// A straight neckline lowered at its start by 1 cm, by the name of its end or of the
+// edge it meets there; what one alteration lowers another lifts again,
+// exactly, in any order.
+func TestDown(t *testing.T) {
+	const neck = `garment "bib" { unit = "cm" }
+level "waist" { y = 20 }
+layer "shell" {
+  side = "outer"
+  piece "front" {
+    edge "neck"     { line = [[0, 10], [8, 0]] }
+    edge "shoulder" { line = [[8, 0], [20, 4]] }
+    edge "side"     { line = [[20, 4], [20, 60]] }
+    edge "hem"      { line = [[20, 60], [0, 60]] }
+    edge "centre"   { line = [[0, 60], [0, 10]] }
+  }
+}
+`
+	lower := func(name, way, amounts string) string {
+		return "alter \"" + name + "\" {\n  edges = shell.front.neck\n  " + way + " = { " + amounts + " }\n}\n"
+	}
+	line := func(src string) *model.Edge {
+		return modeltest.Edge(t, modeltest.Build(t, src), "shell.front.neck")
+	}
+	for _, alter := range []string{
+		lower("a", "down", "start = 1, end = 0"), lower("a", "down", "centre = 1, shoulder = 0"), lower("a", "up", "start = -1, end = 0"),
+	} {
+		p := line(neck + alter).Path
+		for _, want := range []curve.Point{{X: 0, Y: 110}, {X: 40, Y: 55}, {X: 80, Y: 0}} { // half of the amount half way across
+			_, off := p.Nearest(want)
+			require.InDelta(t, 0, off, 1e-4)
+		}
+	}
+	a, b := lower("a", "down", "start = 1.3, end = 0.4"), lower("b", "up", "end = 0.4, centre = 1.3")
+	for _, both := range []string{a + b, b + a} {
+		altered := line(neck + both)
+		require.Equal(t, line(neck).Path.Segments(), altered.Path.Segments())
+	}
+	outward := "alter \"c\" {\n  edges = shell.front.side\n  outward = { waist = 1 }\n}\n"
+	side := modeltest.Edge(t, modeltest.Build(t, neck+outward), "shell.front.side")
+	require.InDelta(t, 210, side.Path.At(side.Length()/2).X, 1e-6)
 }

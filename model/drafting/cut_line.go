@@ -44,7 +44,7 @@ func setIn(p *model.Piece) string {
 	for i, e := range p.Edges {
 		if e.Cut = e.Path; isStitchLine(e) {
 			e.Cut = nil
-			carryEdge(e, e.Path, nil, stitch[i])
+			carryEdge(e, e.Path, move{}, stitch[i])
 		}
 		e.Path, e.Store = stitch[i], model.Store{}
 	}

@@ -96,7 +96,7 @@ func draw(p *model.Piece) *model.Diagnostic {
 		}
 		for i, e := range edges {
 			if lines[i] != l.lines[i] {
-				carryEdge(e, l.lines[i], nil, lines[i])
+				carryEdge(e, l.lines[i], move{}, lines[i])
 			}
 			e.Path, e.Store = lines[i], model.Store{}
 		}
@@ -160,14 +160,14 @@ func movedLine(e *model.Edge) bool { return e.Traced != nil && e.Traced.Moved() 
 
 // sourcesFirst orders the pieces that have to be drawn again: each after those
 // that its edges are traced from. Those whose lines stay as they are left out.
-func sourcesFirst(g *model.Garment, shifts map[*model.Edge]curve.Shift) ([]*model.Piece, *model.Diagnostic) {
+func sourcesFirst(g *model.Garment, moves map[*model.Edge]move) ([]*model.Piece, *model.Diagnostic) {
 	pieces := g.Pieces()
 	touched := map[*model.Piece]bool{}
 	for again := true; again; {
 		again = false
 		for _, p := range pieces {
 			if !touched[p] && slices.ContainsFunc(p.Edges, func(e *model.Edge) bool {
-				return len(shifts[e]) > 0 || e.Traced != nil && (e.Traced.Line != source(e) || !e.Traced.Drafted && touched[e.Traced.Of.Piece])
+				return !moves[e].none() || e.Traced != nil && (e.Traced.Line != source(e) || !e.Traced.Drafted && touched[e.Traced.Of.Piece])
 			}) {
 				touched[p], again = true, true
 			}

@@ -10,21 +10,21 @@ import (
 
 // laying is a piece while its traced edges are laid on it.
 type laying struct {
-	piece  *model.Piece
-	shifts map[*model.Edge]curve.Shift // the piece's own alterations
-	lines  []*curve.Path               // of each edge; nil on paper
-	moved  []*curve.Path               // the same after the piece's own alterations
-	laid   []bool
-	fault  *model.Diagnostic
+	piece *model.Piece
+	moves map[*model.Edge]move // the piece's own alterations
+	lines []*curve.Path        // of each edge; nil on paper
+	moved []*curve.Path        // the same after the piece's own alterations
+	laid  []bool
+	fault *model.Diagnostic
 }
 
 // lay gives the lines of a piece's edges: its own as they are, the traced ones as
 // the lines that they are traced from lie now. Notches and darts that came along
 // are put where they belong on those lines. A template is laid against its
 // neighbours as the piece's own alterations move them.
-func lay(p *model.Piece, shifts map[*model.Edge]curve.Shift) *laying {
+func lay(p *model.Piece, moves map[*model.Edge]move) *laying {
 	n := len(p.Edges)
-	l := &laying{piece: p, shifts: shifts, lines: make([]*curve.Path, n), moved: make([]*curve.Path, n), laid: make([]bool, n)}
+	l := &laying{piece: p, moves: moves, lines: make([]*curve.Path, n), moved: make([]*curve.Path, n), laid: make([]bool, n)}
 	var templates, inPlace []*model.Edge
 	for _, e := range p.Edges {
 		switch t := e.Traced; {
@@ -56,8 +56,8 @@ func lay(p *model.Piece, shifts map[*model.Edge]curve.Shift) *laying {
 func (l *laying) put(e *model.Edge, line *curve.Path) {
 	i := e.Index
 	l.lines[i], l.moved[i], l.laid[i] = line, line, true
-	if shift := l.shifts[e]; line != nil && len(shift) > 0 {
-		l.moved[i] = line.Sideways(shift, alterTolerance)
+	if m := l.moves[e]; line != nil && !m.none() {
+		l.moved[i] = m.line(line)
 	}
 }
 
@@ -278,7 +278,7 @@ func (l *laying) inward() {
 		}
 		shift := curve.Shift{{Ramp: ramp, Factor: towardsCloth(clockwise, fall)}}
 		moved := line.Sideways(shift, alterTolerance)
-		carryEdge(e, line, shift, moved)
+		carryEdge(e, line, move{aside: shift}, moved)
 		l.put(e, moved)
 	}
 }

@@ -258,6 +258,9 @@ func (l *Lines) alteration(a *model.Alteration) {
 	for _, v := range a.Inward {
 		l.Beside(1, v.Value, "inward at the %s level", v.Level.Name)
 	}
+	for _, v := range a.Down {
+		l.Beside(1, v.Value, "down at %s", v.Name)
+	}
 	for _, e := range a.Edges {
 		if e.Drafted != nil {
 			l.Beside(0, e.Drafted.Length(), "%s as drafted", e.Address())

@@ -81,7 +81,7 @@ var (
 		"seam":   {label: nameLabel, needs: []string{"join"}, may: []string{"ease", "flip"}},
 		"share":  {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"match", "ease", "over", "flip"}},
 		"inside": {label: nameLabel, needs: []string{"outer", "inner"}, may: []string{"align", "align_end", "clearance", "clearance_from"}},
-		"alter":  {label: nameLabel, needs: []string{"edges", "inward"}},
+		"alter":  {label: nameLabel, needs: []string{"edges"}, may: []string{"inward", "outward", "down", "up"}},
 		"tape":   tapeShape,
 		"closure": {label: nameLabel, needs: []string{"kind", "edges"}, may: []string{
 			"tape", "other_tape", "from", "to", "row", "stock", "lap", "allowance",
