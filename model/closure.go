@@ -1,6 +1,7 @@
 package model
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -11,33 +12,6 @@ func (c *Closure) ButtonsInOrder() []float64 { return slices.Sorted(slices.Value
 // Buttonhole is the length of a buttonhole, the button's diameter and thickness
 // together (Buttonholes, 1999); NaN where one of them is not stated.
 func (c *Closure) Buttonhole() float64 { return c.Diameter + c.Thickness }
-
-// LevelAt is how far along the closure a level crosses its first edge, from
-// where the closure begins, darts closed; missing where it crosses outside the
-// closure.
-func (c *Closure) LevelAt(l *Level) (float64, error) {
-	s := c.Stretch(0)
-	start, end := 0.0, s.Edge.Length()
-	var err error
-	if s.From.Kind != NoMark {
-		if start, err = s.Edge.MarkAt(s.From); err != nil {
-			return 0, err
-		}
-	}
-	if s.To.Kind != NoMark {
-		if end, err = s.Edge.MarkAt(s.To); err != nil {
-			return 0, err
-		}
-	}
-	at, err := s.Edge.LevelAt(l)
-	if err != nil {
-		return 0, err
-	}
-	if at < min(start, end)-NearEnd || at > max(start, end)+NearEnd {
-		return 0, Missingf("the %s level does not cross %s", l.Name, c.Address())
-	}
-	return math.Abs(s.Edge.Net(at) - s.Edge.Net(start)), nil
-}
 
 // Window is a span of lengths that can be cut from a tape with a whole number
 // of fasteners on it.
@@ -60,6 +34,50 @@ func (t *Tape) Window(n int) Window {
 
 // CanBeCut reports whether the tape can be cut between two heads at all.
 func (t *Tape) CanBeCut() bool { return t.Pitch >= t.Head+2*t.Clear }
+
+// WindowFrom is the span of lengths with n fasteners when the middle of the first
+// lies at a distance from the upper cut, which the last cut then follows: with the
+// pitch p, the head h and the clearance m
+//
+//	first + (n-1)p + h/2 + m <= L <= first + np - h/2 - m
+//
+// (derived from the layout; no published source).
+func (t *Tape) WindowFrom(first float64, n int) Window {
+	need := t.Head/2 + t.Clear
+	return Window{n, first + float64(n-1)*t.Pitch + need, first + float64(n)*t.Pitch - need}
+}
+
+// FirstAt is where the middle of the first fastener may lie from the upper cut.
+func (t *Tape) FirstAt() Range { return Range{t.Head/2 + t.Clear, t.Pitch - t.Head/2 - t.Clear} }
+
+// NearestFrom are the two windows around a length when the first fastener is
+// placed, the one that the length lies in or nearest to first.
+func (t *Tape) NearestFrom(first, length float64) (best Window, other Window) {
+	n := max(1, int((length-first)/t.Pitch)+1)
+	if length/t.Pitch > mostFasteners {
+		n = 1
+	}
+	windows := []Window{t.WindowFrom(first, n)}
+	for _, k := range []int{n - 1, n + 1} {
+		if k > 0 {
+			windows = append(windows, t.WindowFrom(first, k))
+		}
+	}
+	slices.SortStableFunc(windows, func(a, b Window) int {
+		off := func(w Window) float64 { return math.Abs(Range{w.Low, w.High}.Beyond(length)) }
+		return cmp.Compare(off(a), off(b))
+	})
+	return windows[0], windows[1]
+}
+
+// Metal are the middles of n fasteners from the upper cut, the first one placed.
+func (t *Tape) Metal(first float64, n int) []float64 {
+	out := make([]float64, n)
+	for i := range out {
+		out[i] = first + float64(i)*t.Pitch
+	}
+	return out
+}
 
 // mostFasteners is more than any tape has; past it the pitch is a slip.
 const mostFasteners = 1e6

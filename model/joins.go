@@ -125,12 +125,16 @@ type Closure struct {
 	Kind      string // zip, button, tape or lacing
 	Tape      *Tape
 	OtherTape *Tape // the other half when it is another tape; nil otherwise
-	Edges     [2]Stretch
+	Edges     Opening
+	Also      []Opening // what the same opening closes on other layers
+	Half      string    // Left or Right as worn, where the other half is sewn; "" without one
 	From, To  Mark
-	Row       int       // which row of eyes is used, from 1
-	Stock     []float64 // lengths a zip is sold in
-	Lap       float64   // how far one edge laps over the other when closed
-	Needs     float64   // allowance it needs; NaN lets the house tell
+	Gap       *Range      // how far the edges of a lacing may lie apart; nil where it is not stated
+	First     *[2]float64 // from the upper end of each side to the middle of its first fastener; nil where it is not stated
+	Row       int         // which row of eyes is used, from 1
+	Stock     []float64   // lengths a zip is sold in
+	Lap       float64     // how far one edge laps over the other when closed
+	Needs     float64     // allowance it needs; NaN lets the house tell
 
 	// What buttons need; the lengths are NaN when not stated.
 	Buttons   []float64 // their places along the first edge, from where the closure begins

@@ -37,7 +37,9 @@ type Join struct {
 	Name  string
 	Sides [2][]Stretch
 	Ease  Range
-	Flip  *bool // which way round, where it is stated
+	Flip  *bool  // which way round, where it is stated
+	Half  string // the half of the garment that it joins; "" for both
+	Also  bool   // edges of another layer that a closure opens too
 
 	Store Store // what is computed of it
 }
@@ -57,33 +59,26 @@ func (g *Garment) Joins() []*Join {
 			kept.all = append(kept.all, &Join{Thing: s, Name: s.Name, Sides: s.Sides, Ease: s.Ease, Flip: s.Flip})
 		}
 		for _, c := range g.Closures {
-			sides := [2][]Stretch{{c.Stretch(0)}, {c.Stretch(1)}}
-			kept.all = append(kept.all, &Join{Thing: c, Name: c.Name, Sides: sides})
+			for i, o := range c.openings() {
+				sides := [2][]Stretch{g.between(c, o[0], i > 0), g.between(c, o[1], i > 0)}
+				kept.all = append(kept.all, &Join{Thing: c, Name: c.Name, Sides: sides, Half: c.Half, Also: i > 0})
+			}
 		}
 	}
 	return kept.all
 }
 
-// JoinOf finds the join of a seam or closure.
+// JoinOf finds the join of a seam or closure; of a closure the one by its own
+// edges.
 func (g *Garment) JoinOf(thing Thing) *Join {
 	kept := In[joins](&g.Store)
 	if kept.of == nil {
 		kept.of = make(map[Thing]*Join, len(g.Joins()))
 		for _, j := range g.Joins() {
-			kept.of[j.Thing] = j
+			if !j.Also {
+				kept.of[j.Thing] = j
+			}
 		}
 	}
 	return kept.of[thing]
-}
-
-// Stretch is one edge of a closure, between the closure's marks.
-func (c *Closure) Stretch(side int) Stretch {
-	s := c.Edges[side]
-	if s.From.Kind == NoMark {
-		s.From = c.From
-	}
-	if s.To.Kind == NoMark {
-		s.To = c.To
-	}
-	return s
 }

@@ -63,7 +63,7 @@ func (g *Garment) DefaultOf(e *Edge) *Standard {
 
 func (g *Garment) closes(e *Edge) bool {
 	takes := func(e *Edge) bool {
-		return slices.ContainsFunc(g.Closures, func(c *Closure) bool { return c.Edges[0].Edge == e || c.Edges[1].Edge == e })
+		return slices.ContainsFunc(g.Closures, func(c *Closure) bool { return c.Takes(e) })
 	}
 	if takes(e) {
 		return true

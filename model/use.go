@@ -6,7 +6,10 @@ import (
 )
 
 // Part is a part of an edge, in millimetres along it as drawn.
-type Part struct{ From, To float64 }
+type Part struct {
+	From, To float64
+	Half     string // on the left or the right half of the garment only; "" on both
+}
 
 // Length of the part.
 func (p Part) Length() float64 { return p.To - p.From }
@@ -18,6 +21,32 @@ func (g *Garment) Unused(e *Edge) ([]Part, error) {
 	if err != nil {
 		return nil, err
 	}
+	if !slices.ContainsFunc(uses, func(u Use) bool { return u.Half != "" }) {
+		return unused(e, uses), nil
+	}
+	left, right := unused(e, onHalf(uses, Left)), unused(e, onHalf(uses, Right))
+	var out []Part
+	for _, p := range left {
+		if !slices.Contains(right, p) {
+			p.Half = Left
+		}
+		out = append(out, p)
+	}
+	for _, p := range right {
+		if !slices.Contains(left, p) {
+			p.Half = Right
+			out = append(out, p)
+		}
+	}
+	return out, nil
+}
+
+// onHalf are the uses that one half of the garment has.
+func onHalf(uses []Use, half string) []Use {
+	return slices.DeleteFunc(slices.Clone(uses), func(u Use) bool { return u.Half != "" && u.Half != half })
+}
+
+func unused(e *Edge, uses []Use) []Part {
 	slices.SortStableFunc(uses, func(a, b Use) int {
 		switch {
 		case a.From < b.From:
@@ -31,14 +60,14 @@ func (g *Garment) Unused(e *Edge) ([]Part, error) {
 	at := 0.0
 	for _, u := range uses {
 		if u.From > at {
-			out = append(out, Part{at, u.From})
+			out = append(out, Part{From: at, To: u.From})
 		}
 		at = max(at, u.To)
 	}
 	if at < e.Length() {
-		out = append(out, Part{at, e.Length()})
+		out = append(out, Part{From: at, To: e.Length()})
 	}
-	return out, nil
+	return out
 }
 
 // Overlap is a part of an edge that two things claim.
@@ -62,10 +91,10 @@ func (g *Garment) UsedTwice(e *Edge) ([]Overlap, error) {
 	var out []Overlap
 	for i, a := range uses {
 		for _, b := range uses[:i] {
-			if !a.Kind.Joining() || !b.Kind.Joining() || a.Thing == b.Thing {
+			if !a.Kind.Joining() || !b.Kind.Joining() || a.Thing == b.Thing || a.yields(b) {
 				continue
 			}
-			if part := (Part{max(a.From, b.From), min(a.To, b.To)}); part.Length() > 0 {
+			if part := (Part{From: max(a.From, b.From), To: min(a.To, b.To)}); part.Length() > 0 {
 				out = append(out, Overlap{part, b, a})
 				if len(out) == mostOverlaps {
 					return out, nil
@@ -74,6 +103,15 @@ func (g *Garment) UsedTwice(e *Edge) ([]Overlap, error) {
 		}
 	}
 	return out, nil
+}
+
+// yields reports whether two uses of one part of an edge are on different halves of
+// the garment: a seam is sewn where a closure does not open it.
+func (u Use) yields(o Use) bool {
+	if u.Half == "" {
+		u, o = o, u
+	}
+	return u.Half != "" && (o.Half == "" && o.Kind == Sewn || o.Half != "" && o.Half != u.Half)
 }
 
 // placedUses are the edge's uses, or the reason why one of them lies on no
@@ -137,7 +175,8 @@ type Use struct {
 	Kind     UseKind
 	Thing    Thing
 	From, To float64
-	Err      error // the stretch cannot be placed, and why
+	Half     string // on the left or the right half of the garment only; "" on both
+	Err      error  // the stretch cannot be placed, and why
 }
 
 // uses are those of every edge of a garment, once they are listed.
@@ -159,10 +198,11 @@ func (g *Garment) Uses(e *Edge) []Use {
 
 func (g *Garment) allUses() map[*Edge][]Use {
 	uses := map[*Edge][]Use{}
+	half := ""
 	add := func(kind UseKind, thing Thing, stretches ...Stretch) {
 		for _, s := range stretches {
 			from, to, err := s.Extent()
-			uses[s.Edge] = append(uses[s.Edge], Use{kind, thing, from, to, err})
+			uses[s.Edge] = append(uses[s.Edge], Use{kind, thing, from, to, half, err})
 		}
 	}
 	for _, p := range g.Pieces() {
@@ -180,10 +220,12 @@ func (g *Garment) allUses() map[*Edge][]Use {
 		if _, ok := j.Thing.(*Closure); ok {
 			kind = Closed
 		}
+		half = j.Half
 		for _, side := range j.Sides {
 			add(kind, j.Thing, side...)
 		}
 	}
+	half = ""
 	for _, s := range g.Shares {
 		add(Shared, s, s.Outer...)
 		add(Shared, s, s.Inner...)

@@ -45,11 +45,11 @@ level "vent" { y = 45 }
 		unused     []model.Part
 		twice      []model.Part
 	}{
-		{"nothing", "", []model.Part{{0, 600}}, nil},
-		{"a zip to the hip", zip, []model.Part{{200, 600}}, nil},
+		{"nothing", "", []model.Part{{From: 0, To: 600}}, nil},
+		{"a zip to the hip", zip, []model.Part{{From: 200, To: 600}}, nil},
 		{"a zip and the seam below it", zip + `seam "back" { join = [part(shell.back.centre, hip, end), part(shell.back.centre, hip, end)] }`, nil, nil},
-		{"a seam between the two", zip + `seam "back" { join = [part(shell.back.centre, hip, vent), part(shell.back.centre, hip, vent)] }`, []model.Part{{450, 600}}, nil},
-		{"a zip and the whole seam", zip + `seam "back" { join = [shell.back.centre, shell.back.centre] }`, nil, []model.Part{{0, 200}, {0, 200}, {0, 200}, {0, 200}}},
+		{"a seam between the two", zip + `seam "back" { join = [part(shell.back.centre, hip, vent), part(shell.back.centre, hip, vent)] }`, []model.Part{{From: 450, To: 600}}, nil},
+		{"a zip and the whole seam", zip + `seam "back" { join = [shell.back.centre, shell.back.centre] }`, nil, []model.Part{{From: 0, To: 200}, {From: 0, To: 200}, {From: 0, To: 200}, {From: 0, To: 200}}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			g := modeltest.Build(t, paper+levels+c.rest)

@@ -130,10 +130,14 @@ type Inside struct {
 }
 
 // Closure is the two edges a closure opens between, and what it adds to a run
-// that passes over it when closed.
+// that passes over it when closed. Gap is the least and the greatest gap of a
+// lacing that serves all levels, and Metal where the middles of the fasteners are from
+// the upper end, where the closure states the first.
 type Closure struct {
 	Pair
-	Across *float64 `json:"across,omitempty"`
+	Across *float64    `json:"across,omitempty"`
+	Gap    *[2]float64 `json:"gap,omitempty"`
+	Metal  []float64   `json:"metal,omitempty"`
 }
 
 // Run is a tape laid over the pattern, and the body's measure it is held

@@ -131,6 +131,15 @@ func OfClosure(g *model.Garment, c *model.Closure) Closure {
 	if c.Tape != nil {
 		out.Across = figure(sewing.Across(c))
 	}
+	if whole, err := sewing.WholeClosure(g, c, 0); err == nil && c.Tape != nil && c.First != nil {
+		w, _ := c.Tape.NearestFrom(c.First[0], whole.Length)
+		out.Metal = c.Tape.Metal(c.First[0], w.Fasteners)
+	}
+	if c.Gap != nil {
+		if serves := measuring.Serves(measuring.Needs(g, c, nil), *c.Gap); serves.Low <= serves.High {
+			out.Gap = &[2]float64{serves.Low, serves.High}
+		}
+	}
 	return out
 }
 

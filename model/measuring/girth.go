@@ -114,7 +114,12 @@ func GoesOn(g *model.Garment, p *model.Piece, level *model.Level, edge int, at f
 	}
 	e := p.Edges[edge]
 	var into *model.Piece
-	for _, u := range usesAt(g, e, at) {
+	uses := usesAt(g, e, at)
+	if half := onOneHalf(uses); half != "" {
+		return &model.Open{Missing: model.Missing{Reason: fmt.Sprintf("%s is open at the %s level: %s is closed there on its %s half only, and not sewn on the other",
+			p.Layer.Address(), level.Name, e.Address(), half)}, Edge: e}
+	}
+	for _, u := range uses {
 		if u.Kind == model.Folded {
 			return nil
 		}
@@ -134,11 +139,24 @@ func GoesOn(g *model.Garment, p *model.Piece, level *model.Level, edge int, at f
 	return &model.Open{Missing: model.Missing{Reason: fmt.Sprintf("%s is open at the %s level: %s is not sewn, folded or closed there", p.Layer.Address(), level.Name, e.Address())}, Edge: e}
 }
 
+// onOneHalf is the half of the garment that all of some uses are on; "" where both
+// halves have one.
+func onOneHalf(uses []model.Use) string {
+	half := ""
+	for _, u := range uses {
+		if u.Half == "" || half != "" && u.Half != half {
+			return ""
+		}
+		half = u.Half
+	}
+	return half
+}
+
 // across are the pieces that a use joins an edge, or its neighbour at a corner,
 // to.
 func across(g *model.Garment, u model.Use, e *model.Edge) []*model.Piece {
 	var out []*model.Piece
-	if j := g.JoinOf(u.Thing); j != nil {
+	for _, j := range joinsOf(g, u.Thing) {
 		for i, side := range j.Sides {
 			for _, s := range side {
 				if s.Edge.Piece != e.Piece {
@@ -147,6 +165,30 @@ func across(g *model.Garment, u model.Use, e *model.Edge) []*model.Piece {
 				for _, other := range j.Sides[1-i] {
 					out = append(out, other.Edge.Piece)
 				}
+			}
+		}
+	}
+	return out
+}
+
+// joinsOf are the joins by a seam, or by a closure on all layers that it closes.
+func joinsOf(g *model.Garment, thing model.Thing) []*model.Join {
+	if c, ok := thing.(*model.Closure); ok {
+		return g.JoinsOf(c)
+	}
+	if j := g.JoinOf(thing); j != nil {
+		return []*model.Join{j}
+	}
+	return nil
+}
+
+// laidOn are the stretches that a seam or closure lays on an edge.
+func laidOn(g *model.Garment, thing model.Thing, e *model.Edge) []model.Stretch {
+	var out []model.Stretch
+	for _, j := range joinsOf(g, thing) {
+		for i, side := range j.Sides {
+			if model.Has(side, e) {
+				out = append(out, j.Sides[1-i]...)
 			}
 		}
 	}

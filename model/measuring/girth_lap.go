@@ -2,19 +2,29 @@ package measuring
 
 import (
 	"math"
+	"slices"
 
 	"understitch/model"
 )
 
 // GirthLap is what one closure takes off a girth that crosses it: where it is
-// done up, one edge lies over the other.
+// done up, one edge lies over the other. What a lacing leaves open is added.
 type GirthLap struct {
 	Closure *model.Closure
 	Times   float64 // how often the garment has this closure at the level
 }
 
 // Length is how much is taken off in all, in millimetres.
-func (l GirthLap) Length() float64 { return l.Closure.Lap * l.Times }
+func (l GirthLap) Length() float64 { return (l.Closure.Lap - l.Gap()) * l.Times }
+
+// Gap that a lacing leaves open, laced as close as it may be; nothing at other
+// closures.
+func (l GirthLap) Gap() float64 {
+	if l.Closure.Gap == nil {
+		return 0
+	}
+	return max(l.Closure.Gap.Low, 0)
+}
 
 // lapsAt are the closures with a lap that a level crosses on its way over these
 // pieces, each once, in the garment's order. The lap counts as stated, measured
@@ -24,7 +34,7 @@ func (l GirthLap) Length() float64 { return l.Closure.Lap * l.Times }
 func lapsAt(g *model.Garment, pieces []*model.Piece, level *model.Level) ([]GirthLap, error) {
 	var out []GirthLap
 	for _, c := range g.Closures {
-		if !(c.Lap > 0) {
+		if !(c.Lap > 0) && c.Gap == nil {
 			continue
 		}
 		for _, p := range pieces {
@@ -47,8 +57,11 @@ func crosses(g *model.Garment, c *model.Closure, p *model.Piece, level *model.Le
 	if err != nil {
 		return false, err
 	}
-	for side := range c.Edges {
-		s := c.Stretch(side)
+	var edges []model.Stretch
+	for _, j := range g.JoinsOf(c) {
+		edges = slices.Concat(edges, j.Sides[0], j.Sides[1])
+	}
+	for _, s := range edges {
 		switch {
 		case s.Edge.Piece != p || liesAcross(s):
 		case len(w.Spans) == 0:
@@ -113,7 +126,10 @@ func liesAcross(s model.Stretch) bool {
 // pairs is how often the garment has the closure: the two edges of a mirrored
 // pair make one, and two edges as many as there are of either.
 func pairs(c *model.Closure) float64 {
-	a, b := c.Edges[0].Edge, c.Edges[1].Edge
+	a, b := c.Starts(0).Edge, c.Starts(1).Edge
+	if c.Half != "" {
+		return max(min(a.Piece.Times(), b.Piece.Times())/2, 1)
+	}
 	if a == b {
 		return max(a.Piece.Times()/2, 1)
 	}

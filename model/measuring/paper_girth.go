@@ -61,21 +61,15 @@ func sewnBeside(g *model.Garment, p, q *model.Piece, l *model.Level) model.Thing
 		var by model.Thing
 		goesOn := false
 		for _, u := range uses {
-			j := g.JoinOf(u.Thing)
-			if j == nil || u.Err != nil {
+			if u.Err != nil {
 				continue
 			}
-			for i, side := range j.Sides {
-				if !model.Has(side, e) {
-					continue
-				}
-				for _, s := range j.Sides[1-i] {
-					switch {
-					case s.Edge.Piece.Reaches(l):
-						goesOn = true
-					case s.Edge.Piece == p && !sewnAcross(g, e, s.Edge):
-						by = u.Thing
-					}
+			for _, s := range laidOn(g, u.Thing, e) {
+				switch {
+				case s.Edge.Piece.Reaches(l):
+					goesOn = true
+				case s.Edge.Piece == p && !sewnAcross(g, e, s.Edge):
+					by = u.Thing
 				}
 			}
 		}

@@ -135,7 +135,7 @@ func (l *Lines) closure(g *model.Garment, c *model.Closure) {
 		l.cannot(0, err)
 		return
 	}
-	l.Full(g, 0, 1, g.JoinOf(c).Sides[0][0], "")
+	l.Full(g, 0, 1, g.JoinOf(c).Sides[0], "")
 	if c.Tape == nil {
 		return
 	}
@@ -172,28 +172,42 @@ func around(below, above *model.Window) []model.Window {
 	return out
 }
 
-// Full accounts for a stretch of edge as it is when the piece is made up: what is
+// Full accounts for a line of stretches as it is when the piece is made up: what is
 // drawn by its half counts twice.
-func (l *Lines) Full(g *model.Garment, depth int, sign float64, s model.Stretch, name string) {
-	from, to, err := s.Extent()
-	if err != nil {
-		l.cannot(depth, err)
-		return
-	}
+func (l *Lines) Full(g *model.Garment, depth int, sign float64, side []model.Stretch, name string) {
 	if name != "" {
 		name = ", " + name
 	}
-	whole, err := sewing.WholeOf(g, []model.Stretch{s})
+	whole, err := sewing.WholeOf(g, side)
 	if err != nil {
 		l.cannot(depth, err)
 		return
 	}
-	if !whole.Halves {
-		l.stretch(depth, sign, s.Edge, from, to)
-		return
+	add := func(depth int, sign float64) {
+		for _, s := range side {
+			if from, to, err := s.Extent(); err == nil {
+				l.stretch(depth, sign, s.Edge, from, to)
+			}
+		}
 	}
-	l.stretch(depth+1, 1, s.Edge, from, to)
-	l.Result(depth, sign*whole.Length, "%s%s twice, both halves together%s", less(sign), s, name)
+	text := sewing.SideText(side)
+	if len(side) == 1 {
+		text = side[0].String()
+	}
+	switch {
+	case len(side) == 1 && !whole.Halves:
+		add(depth, sign)
+	case len(side) == 1:
+		add(depth+1, 1)
+		l.Result(depth, sign*whole.Length, "%s%s twice, both halves together%s", less(sign), text, name)
+	case !whole.Halves:
+		add(depth+1, sign)
+		l.Sum(depth, sign*whole.Length, "%s%s together%s", less(sign), text, name)
+	default:
+		add(depth+2, 1)
+		l.Sum(depth+1, whole.Length/2, "%s together", text)
+		l.Result(depth, sign*whole.Length, "%sthat twice, both halves together%s", less(sign), name)
+	}
 }
 
 // Run accounts for a run of a tape over the pattern, and the ease in it.

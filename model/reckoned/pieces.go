@@ -238,6 +238,10 @@ func (l *Lines) lap(depth int, lap measuring.GirthLap) {
 	if lap.Times != 1 {
 		often = fmt.Sprintf(", %g times", lap.Times)
 	}
+	if lap.Closure.Gap != nil {
+		l.Add(depth, -lap.Length(), "and what %s leaves open at least%s", lap.Closure.Address(), often)
+		return
+	}
 	l.Add(depth, -lap.Length(), "less what laps over at %s%s", lap.Closure.Address(), often)
 }
 

@@ -1,6 +1,7 @@
 package sewing
 
 import (
+	"math"
 	"slices"
 
 	"understitch/model"
@@ -38,7 +39,11 @@ func WholeOf(g *model.Garment, stretches []model.Stretch) (Whole, error) {
 
 // WholeClosure measures a side of a closure.
 func WholeClosure(g *model.Garment, c *model.Closure, side int) (Whole, error) {
-	return WholeOf(g, g.JoinOf(c).Sides[side])
+	whole, err := WholeOf(g, g.JoinOf(c).Sides[side])
+	if c.Half != "" {
+		whole.Copies = max(whole.Copies/2, 1)
+	}
+	return whole, err
 }
 
 // overCentre reports whether the line runs on into the other half at its end, or
@@ -63,4 +68,14 @@ func copies(runs []Run) int {
 		}
 	}
 	return n
+}
+
+// UpperEnd names the end of a closure from which its fasteners are placed: the upper
+// one by height, else its start.
+func UpperEnd(g *model.Garment, c *model.Closure) string {
+	w, err := LayOut(g, g.JoinOf(c).Sides[0])
+	if err != nil || !upright(g, w) || math.Abs(fallOf(w)) < clearly {
+		return "start"
+	}
+	return "upper end"
 }

@@ -18,18 +18,26 @@ func (b *drafter) closure(c *block) {
 		Place: place(c.header), Stated: c.stated()}
 	b.g.Closures = append(b.g.Closures, k)
 	k.Kind = b.choice(c.attr("kind"), "zip", "button", "tape", "lacing")
-	edges := c.attr("edges")
-	if list, ok := edges.(*hclsyntax.TupleConsExpr); ok && len(list.Exprs) == 2 {
-		k.Edges[0], k.Edges[1] = b.stretch(list.Exprs[0]), b.stretch(list.Exprs[1])
-	} else {
-		b.fault(edges.Range(), "Write edges = [A, B]; the same edge twice is both sides of a mirrored pair.",
-			"a closure has two edges")
+	if !b.opening(c.attr("edges"), &k.Edges) {
+		return
+	}
+	all := edgesOf(k.Edges)
+	if e := c.attr("also"); e != nil {
+		k.Also = b.also(e)
+		for _, o := range k.Also {
+			all = append(all, edgesOf(o)...)
+		}
+	}
+	b.half(c, k)
+	b.lacing(c, k)
+	if e := c.attr("first"); e != nil {
+		b.first(e, k)
 	}
 	if e := c.attr("from"); e != nil {
-		k.From = b.mark(e, k.Edges[0].Edge, k.Edges[1].Edge)
+		k.From = b.mark(e, all...)
 	}
 	if e := c.attr("to"); e != nil {
-		k.To = b.mark(e, k.Edges[0].Edge, k.Edges[1].Edge)
+		k.To = b.mark(e, all...)
 	}
 	for _, x := range []struct {
 		name string

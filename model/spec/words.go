@@ -85,7 +85,7 @@ var (
 		"tape":   tapeShape,
 		"closure": {label: nameLabel, needs: []string{"kind", "edges"}, may: []string{
 			"tape", "other_tape", "from", "to", "row", "stock", "lap", "allowance",
-			"buttons", "diameter", "thickness", "extension",
+			"buttons", "diameter", "thickness", "extension", "also", "half", "gap", "first",
 		}},
 		"elastic": {label: nameLabel, needs: []string{"edges", "length"}, may: []string{"ratio"}},
 		"bone":    {label: nameLabel, needs: []string{"along", "length"}},

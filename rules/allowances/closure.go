@@ -37,19 +37,33 @@ var Closure = rules.Rule{
 }
 
 func closure(p *rules.Pass, c *model.Closure) {
-	needed := need(p.Garment, c, p.Limit("least"))
-	alike := c.Edges[0].Edge != c.Edges[1].Edge && c.Edges[0].Edge.Allowance.Width == c.Edges[1].Edge.Allowance.Width
-	for i, s := range c.Edges {
-		e := s.Edge
-		if i == 1 && e == c.Edges[0].Edge {
-			return
+	done := map[*model.Edge]bool{}
+	for _, j := range p.Garment.JoinsOf(c) {
+		first, second := j.Sides[0], j.Sides[1]
+		for i := range max(len(first), len(second)) {
+			var pair []*model.Edge
+			for _, side := range j.Sides {
+				if i < len(side) && !done[side[i].Edge] {
+					done[side[i].Edge] = true
+					pair = append(pair, side[i].Edge)
+				}
+			}
+			closureEdges(p, c, pair)
 		}
+	}
+}
+
+// closureEdges checks edges that are closed on each other: two, or one of a pair.
+func closureEdges(p *rules.Pass, c *model.Closure, pair []*model.Edge) {
+	needed := need(p.Garment, c, p.Limit("least"))
+	alike := len(pair) == 2 && pair[0].Allowance.Width == pair[1].Allowance.Width
+	for i, e := range pair {
 		width := e.Allowance.Width
 		if !model.Known(width) {
 			p.Cannot(unstated(e), rules.Say{Key: e.Address(), Place: e.Place})
 			continue
 		}
-		other := c.Edges[1-i].Edge
+		other := pair[len(pair)-1-i]
 		var under []rules.Under
 		if i == 1 && alike { // what the closure needs is one figure
 			under = []rules.Under{{Rule: "allowance-closure", Subject: c.Address(), Key: other.Address()}}

@@ -55,7 +55,7 @@ func (a asked) known() bool { return model.Known(a.width) }
 func askedOf(g *model.Garment, e *model.Edge) asked {
 	role := g.RoleOf(e)
 	for _, c := range g.Closures {
-		if role == model.RoleClosure && model.Known(c.Needs) && (c.Edges[0].Edge == e || c.Edges[1].Edge == e) {
+		if role == model.RoleClosure && model.Known(c.Needs) && c.Takes(e) {
 			return asked{c.Needs, role, c.Address() + " needs"}
 		}
 	}

@@ -122,7 +122,7 @@ func standardOf(p *rules.Pass, e *model.Edge) *model.Standard {
 func closuresOf(g *model.Garment, e *model.Edge) []*model.Closure {
 	var out []*model.Closure
 	for _, c := range g.Closures {
-		if c.Edges[0].Edge == e || c.Edges[1].Edge == e {
+		if c.Takes(e) {
 			out = append(out, c)
 		}
 	}

@@ -55,6 +55,7 @@ func Rules() []*rules.Rule {
 		closures.TapePair,
 		closures.ZipLength,
 		closures.ButtonSpacing,
+		closures.LacingGap,
 
 		fit.TapeMeasure,
 		fit.BodyEase,

@@ -89,7 +89,7 @@ func (b *buttoning) stated(attribute string) model.Place {
 
 // reach is what ends where the closure does.
 func (b *buttoning) reach() string {
-	s := b.closure.Edges[0]
+	s := b.closure.Starts(0)
 	if b.closure.From.Kind == model.NoMark && b.closure.To.Kind == model.NoMark && s.From.Kind == model.NoMark && s.To.Kind == model.NoMark {
 		return "edge"
 	}
@@ -122,7 +122,7 @@ func (b *buttoning) levels() (lacking bool) {
 		if !strains(l) {
 			continue
 		}
-		at, err := b.closure.LevelAt(l)
+		at, err := b.Garment.LevelAlong(b.closure, l)
 		if err != nil {
 			if b.mayCross(l) {
 				b.Cannot(err, rules.Say{Key: l.Name})
@@ -151,7 +151,7 @@ func (b *buttoning) levels() (lacking bool) {
 // mayCross reports whether a level that is not found on the closure may cross it
 // all the same: on paper only a notch would show where.
 func (b *buttoning) mayCross(l *model.Level) bool {
-	e := b.closure.Edges[0].Edge
+	e := b.closure.Starts(0).Edge
 	if _, err := e.LevelAt(l); err == nil || e.Drawn() {
 		return false
 	}
@@ -186,7 +186,7 @@ func (b *buttoning) room() {
 		room, which = length-last, "last"
 	}
 	off := room < -nearEnd
-	b.AtLeast(room, needed, rules.Say{Key: "room", Under: b.oddButton(), Account: b.roomAccount(length, room, needed), Mild: !off, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the edge it closes", Place: b.closure.Edges[0].Place}}, Message: func() string {
+	b.AtLeast(room, needed, rules.Say{Key: "room", Under: b.oddButton(), Account: b.roomAccount(length, room, needed), Mild: !off, Place: b.stated("buttons"), Related: []rules.Related{{Message: "the edge it closes", Place: b.closure.Starts(0).Place}}, Message: func() string {
 		if off {
 			return fmt.Sprintf("the last button of %s lies %s beyond the end of the %s, which is %s long. Move it in, or lengthen the %s.",
 				b.closure.Address(), b.Show(-room), b.reach(), b.Show(length), b.reach())

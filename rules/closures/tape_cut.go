@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 
 	"understitch/model"
 	"understitch/model/sewing"
@@ -31,7 +32,9 @@ var TapeCut = &rules.Rule{
 		How: "The closure is measured along its stitch line, darts closed; an edge that runs up to the fold, or to the seam of a pair, counts both halves. Say the tape is to " +
 			"carry two hooks. The shortest piece runs from one to the other, one metal more, and the clear space at both ends. The longest runs " +
 			"from the hook before them to the hook after them, less one metal and the clear space at both ends. At a pitch of 19 mm, with 9 mm of " +
-			"metal and 1.5 mm clear, that is from 31 to 45 mm. In between both ends lie in a clear gap. The figure is the room to the nearer end.",
+			"metal and 1.5 mm clear, that is from 31 to 45 mm. In between both ends lie in a clear gap. The figure is the room to the nearer end. " +
+			"A closure that states first says where its metal is: from the upper end to the middle of the first fastener. Then each cut is compared " +
+			"with the fasteners where they are, and a first fastener that lies too near to the upper cut, or too far from it, is reported too.",
 		Nothing: "The closure is no tape.",
 		Fix:     "Draft the edge, on every layer that carries it, to a length that the message names; or choose a tape of another pitch.",
 		Bad:     tapeCutBad, Good: tapeCutGood, Since: "0.1",
@@ -50,7 +53,7 @@ func tapeCut(p *rules.Pass, c *model.Closure) {
 		return
 	}
 	say := rules.Say{
-		Place:   c.Edges[0].Place,
+		Place:   c.Starts(0).Place,
 		Related: []rules.Related{{Message: "the tape's pitch is stated here", Place: t.Place}},
 	}
 	if !t.CanBeCut() {
@@ -70,6 +73,10 @@ func tapeCut(p *rules.Pass, c *model.Closure) {
 		p.Cannot(err, say)
 		return
 	}
+	if c.First != nil {
+		placed(p, c, length, say)
+		return
+	}
 	w, choices := t.Nearest(length)
 	say.Account = cutAccount(p.Garment, c, t)
 	say.Message = func() string {
@@ -81,6 +88,39 @@ func tapeCut(p *rules.Pass, c *model.Closure) {
 			c.Address(), p.Show(length), both, t.Name, fasteners(t), alternatives(p, t, length, choices))
 	}
 	p.Within(length, model.Range{Low: w.Low, High: w.High}, "", say)
+}
+
+// placed checks both cuts of each half where the closure says where its metal is.
+func placed(p *rules.Pass, c *model.Closure, length float64, say rules.Say) {
+	halves := []struct {
+		tape *model.Tape
+		key  string
+	}{{c.Tape, ""}, {c.OtherTape, "other "}}
+	if halves[1].tape == nil {
+		halves[1].tape = c.Tape
+	}
+	for i, half := range halves {
+		t, first := half.tape, c.First[i]
+		if i == 1 && first == c.First[0] && t == c.Tape {
+			return // cut like the first half
+		}
+		upper := say
+		upper.Key, upper.Place, upper.Account = half.key+"first", c.Stated.Or("first", c.Place), firstAccount(t, first)
+		upper.Message = func() string {
+			return fmt.Sprintf("%s has its first fastener %s from the upper end, and the cut there meets metal of tape.%s. Between %s and %s it does not.",
+				c.Address(), p.Show(first), t.Name, p.Show(t.FirstAt().Low), p.Show(t.FirstAt().High))
+		}
+		p.Within(first, t.FirstAt(), "", upper)
+		w, other := t.NearestFrom(first, length)
+		lower := say
+		lower.Key, lower.Account = strings.TrimSpace(half.key), placedAccount(p, c, t, first, w)
+		lower.Message = func() string {
+			return fmt.Sprintf("%s is %s long, and tape.%s, whose first fastener is %s from the upper end, cannot be cut there without meeting one of its %s. "+
+				"It can be cut from %s to %s with %s, or from %s to %s with %s.", c.Address(), p.Show(length), t.Name, p.Show(first), fasteners(t),
+				p.Show(w.Low), p.Show(w.High), count(w.Fasteners, t), p.Show(other.Low), p.Show(other.High), count(other.Fasteners, t))
+		}
+		p.Within(length, model.Range{Low: w.Low, High: w.High}, "", lower)
+	}
 }
 
 // alternatives names for each span the nearest length in it and the one that

@@ -28,8 +28,9 @@ var TapePair = &rules.Rule{
 			"the next is a whole hook at the end of a long back, and is only got rid of by tucks in the tape.",
 		How: "Where a closure names another tape for its second half, take the difference of the two pitches as often as there are gaps between " +
 			"the fasteners over the length. It must stay small. The second half must also be free to be cut at that length with as many fasteners " +
-			"as the first. A closure of one tape is in step with itself.",
-		Nothing: "The closure does not name two tapes.",
+			"as the first. A closure of one tape is in step with itself. Where the closure says by first where the metal " +
+			"of its halves is, each fastener of the one half is compared with that of the other, measured from the upper end.",
+		Nothing: "The closure names neither two tapes nor where its first fastener is.",
 		Fix:     "Take both halves from one tape, or measure both pitches again over a whole card.",
 		Bad:     tapePairBad, Good: tapePairGood, Since: "0.1",
 	},
@@ -41,7 +42,10 @@ var TapePair = &rules.Rule{
 }
 
 func tapePair(p *rules.Pass, c *model.Closure) {
-	p.NothingHere() // unless two tapes are named
+	p.NothingHere() // unless two tapes are named, or two places
+	if c.Kind == "tape" && c.Tape != nil && c.First != nil {
+		places(p, c)
+	}
 	if c.Kind != "tape" || c.Tape == nil || c.OtherTape == nil || c.Tape == c.OtherTape {
 		return
 	}
@@ -74,6 +78,31 @@ func tapePair(p *rules.Pass, c *model.Closure) {
 	}
 	p.AtMost(apart, "apart", say)
 	cutAlike(p, c, w, length, apart, say)
+}
+
+// places compares where the metal of the two halves is, from the upper end.
+func places(p *rules.Pass, c *model.Closure) {
+	a, b := c.Tape, c.OtherTape
+	if b == nil {
+		b = a
+	}
+	whole, err := sewing.WholeClosure(p.Garment, c, 0)
+	if err != nil {
+		p.Cannot(err, rules.Say{Key: "places"})
+		return
+	}
+	w, _ := a.NearestFrom(c.First[0], whole.Length)
+	apart, at := 0.0, 0
+	for i := range w.Fasteners {
+		if off := math.Abs(c.First[0] - c.First[1] + float64(i)*(a.Pitch-b.Pitch)); off > apart {
+			apart, at = off, i
+		}
+	}
+	p.AtMost(apart, "apart", rules.Say{Key: "places", Place: c.Stated.Or("first", c.Place), Account: placesAccount(a, b, *c.First, w.Fasteners, apart), Message: func() string {
+		return fmt.Sprintf("fastener %d of %s is %s from the upper end on the one half and %s on the other: %s apart; no more than %s is allowed. "+
+			"Sew both halves on at the same place.", at+1, c.Address(), p.Show(c.First[0]+float64(at)*a.Pitch), p.Show(c.First[1]+float64(at)*b.Pitch),
+			p.Show(apart), p.Show(p.Limit("apart")))
+	}})
 }
 
 // cutAlike checks whether the second half can be cut where the first is, once the

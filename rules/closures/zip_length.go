@@ -44,7 +44,7 @@ func zipLength(p *rules.Pass, c *model.Closure) {
 		p.NothingHere()
 		return
 	}
-	say := rules.Say{Place: c.Edges[0].Place}
+	say := rules.Say{Place: c.Starts(0).Place}
 	whole, err := sewing.WholeClosure(p.Garment, c, 0)
 	opening := whole.Length
 	if err != nil {

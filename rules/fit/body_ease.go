@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 
 	"understitch/model"
 	"understitch/model/measuring"
@@ -28,7 +29,8 @@ var BodyEase = &rules.Rule{
 			"Both show only on the body, when every layer is cut.",
 		How: "Measure the layer's pieces across at the level, darts closed, and add them up, each as often as it is cut and twice on a fold. Take " +
 			"off what the body measures there. What is left must lie in the ease that the layer states. A level that lies above or below all that is drawn " +
-			"of the layer has no girth, and an ease is not asked for there.",
+			"of the layer has no girth, and an ease is not asked for there. Where a lacing that states its gap closes the layer, " +
+			"lacing-gap compares it, at all levels together.",
 		Nothing: "The layer states no ease.",
 		Fix:     "Take in or let out seams at that level, on every layer that has them, or state the ease that is meant.",
 		Bad:     bodyEaseBad, Good: bodyEaseGood, Since: "0.1",
@@ -74,6 +76,9 @@ func judgeEase(p *rules.Pass, l *model.Layer, e model.LevelRange) {
 		p.Good(say)
 		return
 	}
+	if laced(p.Garment, l, level) {
+		return // what its gap takes up is for lacing-gap to compare, at all levels together
+	}
 	ease := girth - level.Body
 	say.Message = func() string {
 		off := e.Range.Beyond(ease)
@@ -86,4 +91,11 @@ func judgeEase(p *rules.Pass, l *model.Layer, e model.LevelRange) {
 			p.Show(level.Body), p.Show(ease), p.Garment.ShowRange(e.Range), p.Show(math.Abs(off)), how, mend)
 	}
 	p.Within(ease, e.Range, "beyond", say)
+}
+
+// laced reports whether a lacing that states its gap closes the layer at a level: it
+// can be laced wider or closer there.
+func laced(g *model.Garment, l *model.Layer, level *model.Level) bool {
+	sum, err := measuring.SumGirth(g, l, level)
+	return err == nil && slices.ContainsFunc(sum.Laps, func(lap measuring.GirthLap) bool { return lap.Closure.Gap != nil })
 }

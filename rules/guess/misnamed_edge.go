@@ -53,7 +53,9 @@ func newMisjoins(g *model.Garment, fits float64) *misjoins {
 		m.take(1, true, slices.Concat(s.Sides[0], s.Sides[1])...)
 	}
 	for _, c := range g.Closures {
-		m.take(1, true, c.Edges[:]...)
+		for _, j := range g.JoinsOf(c) {
+			m.take(1, true, slices.Concat(j.Sides[0], j.Sides[1])...)
+		}
 	}
 	for _, s := range g.Shares {
 		m.take(1, false, slices.Concat(s.Outer, s.Inner)...)

@@ -121,10 +121,10 @@ func TestWithoutLevels(t *testing.T) {
 	require.InDelta(t, math.Hypot(50, 200), at, 1e-9) // closed form
 	_, _, err = g.Notches()[1].Position()
 	require.Error(t, err)
-	length, err := g.Closures[0].Stretch(1).SewnLength()
+	length, err := g.JoinOf(g.Closures[0]).Sides[1][0].SewnLength()
 	require.NoError(t, err)
 	require.InDelta(t, math.Hypot(50, 200), length, 1e-9)
-	require.Equal(t, model.AtNotch, g.Closures[0].Edges[0].To.Kind)
+	require.Equal(t, model.AtNotch, g.Closures[0].Edges[0][0].To.Kind)
 }
 
 func TestKeysOnTheirHead(t *testing.T) {

@@ -39,13 +39,17 @@ func withoutLevels(g *model.Garment) {
 		notched(s.Outer, s.Inner)
 	}
 	for _, c := range g.Closures {
-		for i := range c.Edges { // its marks stand on either edge
-			c.Edges[i].From = orMark(c.Edges[i].From, c.From)
-			c.Edges[i].To = orMark(c.Edges[i].To, c.To)
+		openings := append([]model.Opening{c.Edges}, c.Also...)
+		for i, j := range g.JoinsOf(c) { // its marks stand on either edge
+			for side := range j.Sides {
+				openings[i][side] = slices.Clone(j.Sides[side])
+			}
+			notched(openings[i][0], openings[i][1])
 		}
+		c.Edges, c.Also = openings[0], openings[1:]
 		c.From, c.To = model.Mark{}, model.Mark{}
-		notched(c.Edges[:])
 	}
+	g.Store = model.Store{} // what closures take was found by their levels
 	for _, e := range g.Elastics {
 		notched(e.Edges)
 	}

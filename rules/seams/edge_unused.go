@@ -25,7 +25,8 @@ var EdgeUnused = rules.Rule{
 		Why: "An edge with which nothing is done is a seam that was forgotten, and the checks over seams and layers pass it by. An edge that is " +
 			"claimed twice cannot be sewn as written: one of the two is meant for another edge, or for a part of this one.",
 		How: "Mark along each edge what its seams, shares, closures and elastics take up, and its fold or its finish. What stays unmarked is " +
-			"unused. Where two seams, closures or folds lie on each other it is used twice. A mirrored pair that one seam joins is one use. An " +
+			"unused. Where two seams, closures or folds lie on each other it is used twice. A mirrored pair that one seam joins is one use. A closure that " +
+			"opens one half only (half) leaves the seam of the same edges to the other half, which must then have one. An " +
 			"edge with a finish or elastic may be sewn as well. An edge with which nothing at all is done is an error where it leaves its layer open at a " +
 			"level at which what the layer measures round is held against the body or another layer. It is one too where it looks like a forgotten seam: by its name, " +
 			"by the edge of its name on another layer, which is sewn, or by another edge of its piece that is as long. Else it is a warning.",
@@ -56,7 +57,13 @@ func edgeUnused(p *rules.Pass, e *model.Edge) {
 		}
 	}
 	say := rules.Say{Key: "unused", Account: partAccount(p.Garment, e, longest, "nothing takes"), Mild: true, Message: func() string { return leftOver(p, e, longest, "") }}
-	if longest.Length() > p.Limit("unused") {
+	if longest.Length() > p.Limit("unused") && longest.Half != "" {
+		say.Mild = false
+		say.Message = func() string {
+			return fmt.Sprintf("on the %s half nothing is done with %s %s: its closure opens the other half only. Sew it there: name the edge in its seam, over its whole length.",
+				longest.Half, e.Address(), fromTo(p, e, longest))
+		}
+	} else if longest.Length() > p.Limit("unused") {
 		fold := forgotten(p, e, &say)
 		if open := guess.LeavesOpen(p.Garment, e); open != nil {
 			say.Mild = false

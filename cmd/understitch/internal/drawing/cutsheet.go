@@ -153,6 +153,9 @@ func (s *CutSheet) closure(g *model.Garment, c *model.Closure) {
 	case c.Kind == "tape" && c.Tape != nil:
 		cut.What = "tape " + c.Tape.Name
 		cut.How = tapeText(g, c.Tape, whole.Length)
+		if c.First != nil {
+			cut.How = placedText(g, c, whole.Length)
+		}
 	case c.Kind == "zip" && len(c.Stock) > 0:
 		cut.How = zipText(g, c, whole.Length)
 	case c.Kind == "button" && len(c.Buttons) == 1:
@@ -160,7 +163,25 @@ func (s *CutSheet) closure(g *model.Garment, c *model.Closure) {
 	case c.Kind == "button" && len(c.Buttons) > 1: // else it is not stated where they lie
 		cut.How = fmt.Sprintf("%d buttons", len(c.Buttons))
 	}
+	if c.Half != "" {
+		cut.How = strings.TrimPrefix(cut.How+"; on the "+c.Half+" half", "; ")
+	}
 	s.Lengths = append(s.Lengths, cut)
+}
+
+// placedText says where the metal of a tape is whose first fastener is placed.
+func placedText(g *model.Garment, c *model.Closure, length float64) string {
+	t, from := c.Tape, sewing.UpperEnd(g, c)
+	w, _ := t.NearestFrom(c.First[0], length)
+	var at []string
+	for _, x := range t.Metal(c.First[0], w.Fasteners) {
+		at = append(at, g.Show(x))
+	}
+	text := fmt.Sprintf("middles of the metal from the %s: %s", from, strings.Join(at, ", "))
+	if length < w.Low || length > w.High || t.FirstAt().Beyond(c.First[0]) != 0 {
+		text = "cannot be cut at this length without meeting metal; " + text
+	}
+	return text
 }
 
 func tapeText(g *model.Garment, t *model.Tape, length float64) string {

@@ -27,24 +27,33 @@ func (d *drawer) tape(c *model.Closure) {
 	}
 	b := d.board(Taped, c.Address(), title, curve.Box{Min: curve.Point{X: -t.Pitch}, Max: curve.Point{X: length + t.Pitch}})
 	b.room.Max.Y = max(b.points(tapeHigh), 1.7*t.Head)
-	b.layer(c.Edges[0].Edge.Piece.Layer.Name)
+	b.layer(c.Starts(0).Edge.Piece.Layer.Name)
 	w, _ := t.Nearest(length)
 	n, fits := w.Fasteners, length >= w.Low && length <= w.High
-	d.metal(b, c, length, n)
-	gap := t.EndMargin(length, n)
+	first := (length - float64(n-1)*t.Pitch) / 2
+	if c.First != nil {
+		first = c.First[0]
+		w, _ = t.NearestFrom(first, length)
+		n, fits = w.Fasteners, length >= w.Low && length <= w.High && t.FirstAt().Beyond(first) == 0
+	}
+	d.metal(b, c, length, n, first)
+	margins := [2]float64{first - t.Head/2, length - first - float64(n-1)*t.Pitch - t.Head/2}
 	for i, x := range []float64{0, length} {
 		b.put(Mark{Kind: CutEnd, Subject: c.Address(), Line: curve.Polyline(curve.Point{X: x, Y: -b.points(12)}, curve.Point{X: x, Y: b.room.Max.Y + b.points(12)})})
 		b.put(Mark{Kind: Figure, Subject: c.Address(), At: curve.Point{X: x, Y: -b.points(26)}, Text: []string{"cut"}, Small: true})
 		in := float64(1 - 2*i)
 		b.put(Mark{
-			Kind: Figure, Subject: c.Address(), At: curve.Point{X: x + in*gap/2, Y: b.room.Max.Y + b.points(22)},
-			Text: []string{d.show(gap)}, Small: true,
+			Kind: Figure, Subject: c.Address(), At: curve.Point{X: x + in*margins[i]/2, Y: b.room.Max.Y + b.points(22)},
+			Text: []string{d.show(margins[i])}, Small: true,
 		})
 	}
 	b.spot(c.Address(), spot{at: curve.Point{X: length, Y: -b.points(12)}, away: curve.Point{X: 1}, reach: 30})
 	b.room.Min.Y -= b.points(32) // the words stay off the cuts when the tape is drawn larger
 	b.room.Max.Y += b.points(26)
 	b.Facts = []string{fmt.Sprintf("cut at %s: %d at a pitch of %s, %s clear of metal at both ends", d.show(length), n, d.show(t.Pitch), d.show(clearOf(t, length, n)))}
+	if c.First != nil {
+		b.Facts = []string{fmt.Sprintf("cut at %s: %d at a pitch of %s, the first %s from the %s", d.show(length), n, d.show(t.Pitch), d.show(first), sewing.UpperEnd(d.g, c))}
+	}
 	if !fits {
 		b.Facts = []string{fmt.Sprintf("at %s a cut comes too near to metal: it must stay %s clear", d.show(length), d.show(t.Clear))}
 	}
@@ -59,11 +68,10 @@ func clearOf(t *model.Tape, length float64, n int) float64 {
 
 // metal draws the tape with its fasteners in the middle of it, and those beyond
 // the cuts that fall away.
-func (d *drawer) metal(b *board, c *model.Closure, length float64, n int) {
+func (d *drawer) metal(b *board, c *model.Closure, length float64, n int, first float64) {
 	t := c.Tape
 	high := b.room.Max.Y
 	b.put(Mark{Kind: TapeLine, Subject: c.Address(), Line: rectangle(-t.Pitch, 0, length+t.Pitch, high), Closed: true})
-	first := (length - float64(n-1)*t.Pitch) / 2
 	for i := -1; i <= n; i++ {
 		at := first + float64(i)*t.Pitch
 		keep := t.Head/2 + t.Clear

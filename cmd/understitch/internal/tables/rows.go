@@ -1,9 +1,12 @@
 package tables
 
 import (
+	"fmt"
+
 	"understitch/model"
 	"understitch/model/measured"
 	"understitch/model/measuring"
+	"understitch/model/sewing"
 )
 
 // garment adds all rows, in the order of the spec.
@@ -147,6 +150,18 @@ func (t *table) closures(g *model.Garment) {
 	t.heading(0, "closures")
 	for _, c := range g.Closures {
 		t.pair(c.Name, func(s measured.Size) measured.Pair { return s.Closures[c.Name].Pair })
+		if c.Gap != nil {
+			t.length(2, "a gap that serves all levels, from", func(s measured.Size) *float64 { return side(s.Closures[c.Name].Gap, 0) })
+			t.length(2, "to", func(s measured.Size) *float64 { return side(s.Closures[c.Name].Gap, 1) })
+		}
+		for i := range t.sizes[0].Closures[c.Name].Metal {
+			t.length(2, fmt.Sprintf("fastener %d, from the %s", i+1, sewing.UpperEnd(g, c)), func(s measured.Size) *float64 {
+				if m := s.Closures[c.Name].Metal; i < len(m) {
+					return &m[i]
+				}
+				return nil
+			})
+		}
 		t.length(2, "closed, across", func(s measured.Size) *float64 { return s.Closures[c.Name].Across })
 	}
 }
