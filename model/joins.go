@@ -152,7 +152,20 @@ type Elastic struct {
 	Edges  []Stretch
 	Length float64
 	Ratio  Range
-	Place  Place
+
+	// Sections are the parts of it, each stretched by a ratio of its own; none where
+	// Ratio holds for all of it.
+	Sections []Section
+
+	Place Place
+}
+
+// Section is a part of an elastic.
+type Section struct {
+	Name  string // "" without one
+	Along []Stretch
+	Ratio Range
+	Place Place
 }
 
 // Bone lies along an edge or seam line.

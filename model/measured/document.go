@@ -156,8 +156,17 @@ type RunPart struct {
 
 // Elastic is the edges an elastic is sewn to, in all, and its own length.
 type Elastic struct {
-	Edges  *float64 `json:"edges,omitempty"`
-	Length *float64 `json:"length,omitempty"`
+	Edges    *float64  `json:"edges,omitempty"`
+	Length   *float64  `json:"length,omitempty"`
+	Sections []Section `json:"sections,omitempty"`
+}
+
+// Section is a part of an elastic: what it lies along, and the least and the most of
+// the elastic that it takes.
+type Section struct {
+	Along string     `json:"along"`
+	Edges float64    `json:"edges"`
+	Takes [2]float64 `json:"takes"`
 }
 
 // Bone is the line a bone lies along, and its own length.

@@ -167,7 +167,15 @@ func pair(a, b *sewing.Walk, foundBy string, err error) Pair {
 // millimetres.
 func OfElastic(g *model.Garment, e *model.Elastic) Elastic {
 	whole, err := sewing.WholeOf(g, e.Edges)
-	return Elastic{figure(whole.Length, err), known(e.Length)}
+	out := Elastic{Edges: figure(whole.Length, err), Length: known(e.Length)}
+	parts, _, _ := sewing.Sections(g, e)
+	for _, s := range parts {
+		if s.Takes.High-s.Takes.High != 0 || s.Takes.Low-s.Takes.Low != 0 {
+			continue // open at one end
+		}
+		out.Sections = append(out.Sections, Section{s.Along(), s.Edges, [2]float64{s.Takes.Low, s.Takes.High}})
+	}
+	return out
 }
 
 // OfBone measures the line that a bone lies along, and its own length, in

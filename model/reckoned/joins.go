@@ -253,6 +253,15 @@ func (l *Lines) Elastic(g *model.Garment, e *model.Elastic) {
 	if whole.Halves {
 		l.Result(0, whole.Length, "twice that, as it goes on in the other half")
 	}
+	if parts, asked, err := sewing.Sections(g, e); err == nil && len(parts) > 0 {
+		for _, s := range parts {
+			l.Beside(1, s.Edges, "%s, on which a section lies", s.Along())
+			l.Beside(1, s.Takes.Low, "it takes at least")
+			l.Beside(1, s.Takes.High, "it takes at most")
+		}
+		l.Beside(0, asked.Low, "the sections take at least, together")
+		l.Beside(0, asked.High, "and at most")
+	}
 	l.Result(0, e.Length, "is the elastic")
 }
 

@@ -204,11 +204,34 @@ func (b *drafter) group(e hclsyntax.Expression) model.Group {
 func (b *drafter) elastic(c *block) {
 	e := &model.Elastic{Name: c.name, Place: place(c.header), Ratio: anyRange()}
 	b.g.Elastics = append(b.g.Elastics, e)
-	e.Edges = b.stretches(c.attr("edges"))
+	sections := c.all("section")
+	switch edges := c.attr("edges"); {
+	case len(sections) > 0:
+		for _, name := range []string{"edges", "ratio"} {
+			if a := c.attrs[name]; a != nil {
+				b.fault(a.SrcRange, "Leave it out: each section states along and ratio.", "elastic %s states both %s and sections", e.Name, name)
+			}
+		}
+		for _, x := range sections {
+			b.section(x, e)
+		}
+	case edges == nil:
+		b.fault(c.header, "Write edges = [brief.front.leg, brief.back.leg], or a section { } for each part.", "elastic %s does not state edges", e.Name)
+	default:
+		e.Edges = b.stretches(edges)
+	}
 	e.Length = b.length(c.attr("length"), above0)
 	if x := c.attr("ratio"); x != nil {
 		e.Ratio = b.span(x, func(x hclsyntax.Expression) float64 { return b.plain(x, atLeast0) })
 	}
+}
+
+// section reads a part of an elastic that is stretched by a ratio of its own.
+func (b *drafter) section(c *block, e *model.Elastic) {
+	s := model.Section{Name: c.name, Place: place(c.header), Along: b.stretches(c.attr("along"))}
+	s.Ratio = b.span(c.attr("ratio"), func(x hclsyntax.Expression) float64 { return b.plain(x, atLeast0) })
+	e.Sections = append(e.Sections, s)
+	e.Edges = append(e.Edges, s.Along...)
 }
 
 func (b *drafter) bone(c *block) {

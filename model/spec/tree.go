@@ -148,7 +148,7 @@ func (g *grower) inner(src *hclsyntax.Block, sh *shape, parent *block) {
 		g.second = true
 		return
 	case g.second:
-	case inner.label != ruleLabel && (inner.once || inner.label != noLabel):
+	case inner.label != ruleLabel && (inner.once || inner.label != noLabel && (inner.label != maybeLabel || b.name != "")):
 		if twin := parent.named(b.kind, b.name); twin != nil {
 			detail := "The first stands on " + lineOf(twin.header) + "."
 			g.fault(header, detail, "%s is there twice", title(b.kind, b.name))
@@ -165,7 +165,7 @@ func (g *grower) label(src *hclsyntax.Block, sh *shape, b *block) bool {
 	case sh.label == noLabel && n > 0:
 		g.fault(src.LabelRanges[0], "Write "+src.Type+" { … }.", "%s takes no name", src.Type)
 		return false
-	case sh.label == noLabel:
+	case sh.label == noLabel, sh.label == maybeLabel && n == 0:
 		return true
 	case n == 0:
 		g.fault(src.TypeRange, fmt.Sprintf("Write %s \"name\" { … }.", src.Type), "%s needs a name in quotes", src.Type)

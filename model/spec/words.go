@@ -12,10 +12,11 @@ import (
 type labelKind uint8
 
 const (
-	noLabel   labelKind = iota
-	nameLabel           // a name that addresses can use
-	textLabel           // any text, as in size "38"
-	ruleLabel           // a rule's name, which several blocks may carry
+	noLabel    labelKind = iota
+	nameLabel            // a name that addresses can use
+	textLabel            // any text, as in size "38"
+	maybeLabel           // a name, or none
+	ruleLabel            // a rule's name, which several blocks may carry
 )
 
 // shape is what a block may and must hold.
@@ -87,7 +88,9 @@ var (
 			"tape", "other_tape", "from", "to", "row", "stock", "lap", "allowance",
 			"buttons", "diameter", "thickness", "extension", "also", "half", "gap", "first",
 		}},
-		"elastic": {label: nameLabel, needs: []string{"edges", "length"}, may: []string{"ratio"}},
+		"elastic": {label: nameLabel, needs: []string{"length"}, may: []string{"edges", "ratio"}, blocks: map[string]*shape{
+			"section": {label: maybeLabel, needs: []string{"along", "ratio"}},
+		}},
 		"bone":    {label: nameLabel, needs: []string{"along", "length"}},
 		"measure": {label: nameLabel, needs: []string{"along", "against"}, may: []string{"from", "to", "ease"}},
 		"waive":   {label: ruleLabel, needs: []string{"at", "reason"}, may: []string{"figure", "level", "end", "size", "up_to", "until"}},

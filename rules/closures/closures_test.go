@@ -20,6 +20,7 @@ func TestExamples(t *testing.T) {
 	ruletest.Rule(t, TapePair)
 	ruletest.Rule(t, ZipLength)
 	ruletest.Rule(t, ButtonSpacing)
+	ruletest.Rule(t, LacingGap)
 }
 
 // taped is a garment with two paper edges closed by a tape.

@@ -63,7 +63,7 @@ func alike(p *rules.Pass, c *model.Closure, key string, first, second []model.St
 			p.Cannot(err, say)
 			return
 		}
-		lengths[i], names[i] = whole.Length, sideName(side)
+		lengths[i], names[i] = whole.Length, sideName(c, side)
 		say.Related = append(say.Related, rules.Related{
 			Message: fmt.Sprintf("%s is %s long", names[i], p.Show(lengths[i])), Place: side[0].Edge.Place,
 		})
@@ -86,10 +86,10 @@ func alike(p *rules.Pass, c *model.Closure, key string, first, second []model.St
 	p.Steps(diff, say)
 }
 
-// sideName names one side of a closure.
-func sideName(side []model.Stretch) string {
-	if len(side) == 1 {
-		return side[0].String()
+// sideName names one side of a closure, with the marks that it states itself.
+func sideName(c *model.Closure, side []model.Stretch) string {
+	if s := side[0]; len(side) == 1 && (s.From != c.From || s.To != c.To) {
+		return s.String()
 	}
 	return sewing.SideText(side)
 }

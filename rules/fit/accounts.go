@@ -29,6 +29,13 @@ func elasticAccount(g *model.Garment, e *model.Elastic, asked model.Range) rules
 	}
 }
 
+func sectionsAccount(g *model.Garment, e *model.Elastic, asked model.Range) rules.Account {
+	return func(l *reckoned.Lines) {
+		l.Say(0, "its sections take %s in all", g.ShowRange(asked))
+		l.Elastic(g, e)
+	}
+}
+
 func likelihoodAccount(l body.Likely, off float64) rules.Account {
 	return func(lines *reckoned.Lines) {
 		lines.Beside(2, l.Stature, "the height")

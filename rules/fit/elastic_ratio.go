@@ -28,7 +28,8 @@ var ElasticRatio = &rules.Rule{
 			"altered or graded the elastic is easily left as it was.",
 		How: "The edges are added up along their stitch lines, darts closed. A line that goes on into the other half of a piece on the fold, or of " +
 			"a mirrored pair, counts twice. That length times the two ends of the ratio gives the shortest and the longest elastic. An elastic " +
-			"that states no ratio is not judged.",
+			"that states no ratio is not judged. Where it has sections, each takes its own part of the line times its own ratio, and what they take must " +
+			"add up to the elastic.",
 		Nothing: "The elastic states no ratio.",
 		Fix:     "Cut the elastic to a length that the message names, or state the ratio that is meant.",
 		Bad:     elasticRatioBad, Good: elasticRatioGood, Since: "0.1",
@@ -42,6 +43,10 @@ var ElasticRatio = &rules.Rule{
 }
 
 func elasticRatio(p *rules.Pass, e *model.Elastic) {
+	if len(e.Sections) > 0 {
+		sections(p, e)
+		return
+	}
 	if e.Ratio.Any() {
 		p.NothingHere()
 		return
@@ -69,6 +74,32 @@ func elasticRatio(p *rules.Pass, e *model.Elastic) {
 		return fmt.Sprintf("%s is %s long on an edge of %s (%s%s), %s of it, where %s is asked for. It is %s too %s; %s it (%s), or state the ratio that is meant.",
 			e.Address(), p.Show(e.Length), p.Show(edges), sewing.SideText(e.Edges), both, model.Decimal(e.Length/edges, 3), ratios(e.Ratio),
 			p.Show(math.Abs(asked.Beyond(e.Length))), how, mend, p.Garment.ShowRange(asked))
+	}
+	p.Within(e.Length, asked, "beyond", say)
+}
+
+// sections checks that what the parts of an elastic take by their own ratios adds up
+// to the elastic.
+func sections(p *rules.Pass, e *model.Elastic) {
+	parts, asked, err := sewing.Sections(p.Garment, e)
+	if err != nil {
+		p.Cannot(err, rules.Say{})
+		return
+	}
+	say := rules.Say{Account: sectionsAccount(p.Garment, e, asked)}
+	var each []string
+	for _, s := range parts {
+		text := fmt.Sprintf("%s on %s of %s", p.Garment.ShowRange(s.Takes), p.Show(s.Edges), s.Along())
+		each = append(each, text)
+		say.Related = append(say.Related, rules.Related{Message: "a section takes " + text, Place: s.Section.Place})
+	}
+	say.Message = func() string {
+		how, mend := "long", "shorten"
+		if e.Length < asked.Low {
+			how, mend = "short", "lengthen"
+		}
+		return fmt.Sprintf("%s is %s long, and its sections take %s: %s in all. It is %s too %s; %s it, or state the ratios that are intended.",
+			e.Address(), p.Show(e.Length), sewing.Listed(each), p.Garment.ShowRange(asked), p.Show(math.Abs(asked.Beyond(e.Length))), how, mend)
 	}
 	p.Within(e.Length, asked, "beyond", say)
 }

@@ -68,6 +68,7 @@ var byLevels = map[string]string{
 	"layer-stretch":      "girths are measured along levels",
 	"body-ease":          "girths are measured along levels",
 	"template-points":    "points are stated at levels",
+	"lacing-gap":         "girths are measured along levels",
 	"alteration-partner": "alterations move edges sideways by amounts at levels",
 }
 

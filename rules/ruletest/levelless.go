@@ -52,6 +52,9 @@ func withoutLevels(g *model.Garment) {
 	g.Store = model.Store{} // what closures take was found by their levels
 	for _, e := range g.Elastics {
 		notched(e.Edges)
+		for i := range e.Sections {
+			notched(e.Sections[i].Along)
+		}
 	}
 	for _, b := range g.Bones {
 		b.Along.From, b.Along.To = onNotch(b.Along.From, b.Along.Edge), onNotch(b.Along.To, b.Along.Edge)

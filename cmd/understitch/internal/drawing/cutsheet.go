@@ -69,12 +69,25 @@ func CutSheetOf(g *model.Garment) *CutSheet {
 		s.closure(g, c)
 	}
 	for _, e := range g.Elastics {
-		s.length(g, CutLength{Subject: e.Address(), What: "elastic", How: "along " + sewing.SideText(e.Edges)}, e.Length, e.Edges)
+		s.length(g, CutLength{Subject: e.Address(), What: "elastic", How: "along " + sewing.SideText(e.Edges) + sectionsText(g, e)}, e.Length, e.Edges)
 	}
 	for _, b := range g.Bones {
 		s.length(g, CutLength{Subject: b.Address(), What: "bone", How: "along " + b.Along.String()}, b.Length, []model.Stretch{b.Along})
 	}
 	return s
+}
+
+// sectionsText says how much of an elastic goes on each of its sections.
+func sectionsText(g *model.Garment, e *model.Elastic) string {
+	parts, _, err := sewing.Sections(g, e)
+	if err != nil || len(parts) == 0 {
+		return ""
+	}
+	var out []string
+	for _, s := range parts {
+		out = append(out, fmt.Sprintf("%s on the %s of %s", g.ShowRange(s.Takes), g.Show(s.Edges), s.Along()))
+	}
+	return "; " + strings.Join(out, ", ")
 }
 
 // allowances groups a piece's edges by the width of their allowance.

@@ -191,6 +191,25 @@ func (t *table) notions(g *model.Garment) {
 		t.length(1, x.Name+", its own length", func(s measured.Size) *float64 { return s.Elastics[x.Name].Length })
 		t.length(1, x.Name+", the edges", func(s measured.Size) *float64 { return s.Elastics[x.Name].Edges })
 	}
+	for _, x := range g.Elastics {
+		for i, part := range t.sizes[0].Elastics[x.Name].Sections {
+			of := func(s measured.Size) *measured.Section { return sectionOf(s.Elastics[x.Name], i) }
+			t.length(1, x.Name+", section along "+part.Along, func(s measured.Size) *float64 {
+				if part := of(s); part != nil {
+					return &part.Edges
+				}
+				return nil
+			})
+			for k, word := range []string{"takes at least", "takes at most"} {
+				t.length(2, word, func(s measured.Size) *float64 {
+					if part := of(s); part != nil {
+						return &part.Takes[k]
+					}
+					return nil
+				})
+			}
+		}
+	}
 	t.heading(0, "bones")
 	for _, x := range g.Bones {
 		t.length(1, x.Name+", its own length", func(s measured.Size) *float64 { return s.Bones[x.Name].Length })
@@ -210,4 +229,11 @@ func side(pair *[2]float64, i int) *float64 {
 		return nil
 	}
 	return &pair[i]
+}
+
+func sectionOf(e measured.Elastic, i int) *measured.Section {
+	if i >= len(e.Sections) {
+		return nil
+	}
+	return &e.Sections[i]
 }
