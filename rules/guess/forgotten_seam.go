@@ -141,7 +141,8 @@ func Fill(g *model.Garment, l Lack) {
 	}
 	for _, c := range g.Closures {
 		if c.Address() == l.Thing && edge != nil {
-			c.Edges[l.at].Edge = edge
+			c.Edges[l.at] = slices.Clone(c.Edges[l.at])
+			c.Edges[l.at][0].Edge = edge
 		}
 	}
 	if edge == nil || list == nil {
