@@ -59,9 +59,9 @@ func Lacks(g *model.Garment, e *model.Edge, fits float64) []Lack {
 		}
 	}
 	for _, c := range g.Closures {
-		for k, st := range c.Edges {
-			sides := [2][]model.Stretch{c.Edges[:1], c.Edges[1:]}
-			if mistakenFor(g, st, e) && instead(sides, k, 0, e, false, model.Range{}, fits) {
+		for k, side := range c.Edges {
+			sides, st := [2][]model.Stretch(c.Edges), side[0]
+			if len(side) == 1 && mistakenFor(g, st, e) && instead(sides, k, 0, e, false, model.Range{}, fits) {
 				out = append(out, Lack{Thing: c.Address(), Edge: e.Address(), For: named(st), at: k})
 			}
 		}
