@@ -119,7 +119,7 @@ func involved(t Thing) [][]*Edge {
 	case *Share:
 		return [][]*Edge{edges(t.Outer), edges(t.Inner)}
 	case *Closure:
-		return [][]*Edge{{t.Edges[0].Edge}, {t.Edges[1].Edge}}
+		return [][]*Edge{edges(t.Edges[0]), edges(t.Edges[1])}
 	case *Elastic:
 		return [][]*Edge{edges(t.Edges)}
 	case *Bone:
