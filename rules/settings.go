@@ -120,6 +120,13 @@ func (s *setting) apply(r *Rule, set model.RuleSetting) []model.Diagnostic {
 		if !ok {
 			diags = append(diags, unknown("severity", set.Severity, severityNames[:], set.Place))
 		}
+		if severity == Off && ok && r.Firm != "" {
+			diags = append(diags, model.Diagnostic{
+				Severity: "error", Place: set.SeverityPlace,
+				Summary: r.Name + " cannot be switched off", Detail: "Its findings cannot be accepted either: " + r.Firm + ".",
+			})
+			severity = s.severity
+		}
 		s.severity, s.severityAt = severity, set.SeverityPlace
 	}
 	for _, l := range set.Limits {

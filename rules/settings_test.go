@@ -9,6 +9,8 @@ import (
 	"understitch/model"
 	"understitch/model/spec"
 	"understitch/rules"
+	"understitch/rules/draft"
+	"understitch/rules/seams"
 	"understitch/rules/builtin"
 )
 
@@ -86,4 +88,16 @@ func TestUnknownNames(t *testing.T) {
 			require.Equal(t, c.want, fmt.Sprintf("%d:%d %s; %s", d.Place.Start.Line, d.Place.Start.Column, d.Summary, d.Detail))
 		})
 	}
+}
+
+// What cannot be waived cannot be switched off either.
+func TestFirmRulesStayOn(t *testing.T) {
+	engine, err := rules.New([]*rules.Rule{&draft.OutlineClosed, &seams.Walk})
+	require.NoError(t, err)
+	settings, diags := engine.Settings(houseOf(t, "rule \"outline-closed\" { severity = \"off\" }\nrule \"seam-walk\" { severity = \"off\" }\n"))
+	require.Len(t, diags, 1)
+	require.Equal(t, "outline-closed cannot be switched off", diags[0].Summary)
+	require.Equal(t, 2, diags[0].Place.Start.Line)
+	require.Equal(t, rules.Error, settings.InForce("outline-closed").Severity)
+	require.Equal(t, rules.Off, settings.InForce("seam-walk").Severity)
 }
