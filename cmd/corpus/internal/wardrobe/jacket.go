@@ -56,7 +56,8 @@ func jacket(m *Maker) {
 	}
 	role(m.Layers[1].Pieces[0].Edge("front"), "closure")
 	m.shared("neck", "forepart", "back", "identical")
-	m.Shares = append(m.Shares, &sheet.Share{Name: "front", Outer: sheet.Whole("shell.forepart.front"), Inner: sheet.Whole("lining.forepart.front"), Match: "eased"})
+	frontEase := sheet.Between(-30, 30)
+	m.Shares = append(m.Shares, &sheet.Share{Name: "front", Outer: sheet.Whole("shell.forepart.front"), Inner: sheet.Whole("lining.forepart.front"), Match: "eased", Ease: &frontEase})
 	for _, piece := range []string{"forepart", "back"} {
 		m.Insides = append(m.Insides, &sheet.Inside{Name: piece, Outer: "shell." + piece, Inner: "lining." + piece,
 			Clearance: []sheet.LevelRange{within("chest", -1, 2), within("waist", -1, 2)}})
