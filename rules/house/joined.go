@@ -73,6 +73,18 @@ var shareKind = &kind{
 		textOf("name", func(s *model.Share) string { return s.Name }),
 		address[*model.Share](),
 		textOf("match", func(s *model.Share) string { return string(s.Match) }),
+		maybe("ease", length, func(g *model.Garment, s *model.Share) *float64 {
+			if e := measured.OfShare(g, s).Ease; e != nil {
+				return &e.Length
+			}
+			return nil
+		}),
+		maybe("ease_percent", plain, func(g *model.Garment, s *model.Share) *float64 {
+			if e := measured.OfShare(g, s).Ease; e != nil {
+				return e.Percent
+			}
+			return nil
+		}),
 	}, append(sides(func(g *model.Garment, s *model.Share) measured.Pair { return measured.OfShare(g, s).Pair }), hanging(func(s *model.Share) [2][]model.Stretch { return [2][]model.Stretch{s.Outer, s.Inner} })...)...),
 }
 

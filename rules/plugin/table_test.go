@@ -86,7 +86,7 @@ func numbers(v any, into *[]string) {
 	switch v := v.(type) {
 	case map[string]any:
 		for name, x := range v {
-			if name != "parts" {
+			if name != "parts" && name != "spread" { // lists without names, which a table has no address for
 				numbers(x, into)
 			}
 		}
