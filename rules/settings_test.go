@@ -9,9 +9,9 @@ import (
 	"understitch/model"
 	"understitch/model/spec"
 	"understitch/rules"
+	"understitch/rules/builtin"
 	"understitch/rules/draft"
 	"understitch/rules/seams"
-	"understitch/rules/builtin"
 )
 
 func engineOf(t *testing.T) *rules.Engine {
