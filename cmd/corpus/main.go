@@ -6,6 +6,7 @@
 //	go run ./cmd/corpus --slips 2000 --seed 1
 //	go run ./cmd/corpus --slips-two 1000 --seed 1
 //	go run ./cmd/corpus --laws 40 --seed 1
+//	go run ./cmd/corpus --cost PROGRAM DIR
 //
 // DIR then holds a house.hcl, the garments, and expected.json. The same flags
 // write the same bytes. See docs/corpus.md for what is planted and the figures.
@@ -19,6 +20,7 @@ import (
 	"os"
 	"path/filepath"
 
+	"understitch/cmd/corpus/internal/cost"
 	"understitch/cmd/corpus/internal/plan"
 	"understitch/cmd/corpus/internal/tally"
 	"understitch/cmd/corpus/internal/wardrobe"
@@ -48,6 +50,8 @@ func run(args []string, out, errs io.Writer) error {
 	two := flags.Int("slips-two", 0, "make so many pairs of independent slips, and count where both are found")
 	law := flags.Int("laws", 0, "grow each fault in so many garments, and change the house in a hundred times as many, to see whether the laws hold")
 	keep := flags.String("keep", "", "write the specs of slips that miss the aim, or that break a law, to this folder")
+	program := flags.String("cost", "", "tell what `PROGRAM` check costs on the frozen corpus, in times of HCL's parser alone; --garments takes the first so many of it")
+	parse := flags.Bool("parse", false, "parse the specs of DIR and do nothing else")
 	if err := flags.Parse(args); err != nil {
 		return err
 	}
@@ -66,6 +70,18 @@ func run(args []string, out, errs io.Writer) error {
 		return fmt.Errorf("the share of faults is to be from 0 to 1, not %v", s.Faults)
 	}
 	dir := flags.Arg(0)
+	if *parse {
+		return cost.Parse(dir)
+	}
+	if *program != "" {
+		n := Frozen.Garments
+		flags.Visit(func(f *flag.Flag) {
+			if f.Name == "garments" {
+				n = s.Garments
+			}
+		})
+		return tellCost(out, dir, *program, n)
+	}
 	expected, err := write(dir, s)
 	if err != nil || !*check {
 		return err
