@@ -54,6 +54,7 @@ func Gather(outcomes []Outcome) Result {
 type Gathering struct {
 	passed  int
 	sizes   []string
+	at      map[string]int        // which of the sizes each is
 	watched map[[2]string]*waived // by rule and subject
 	bySize  []*model.Waiver
 	joined  [NotPossible + 1]joiner
@@ -62,9 +63,7 @@ type Gathering struct {
 // Add takes in the outcomes of one more size.
 func (g *Gathering) Add(outcomes []Outcome) {
 	for _, o := range outcomes {
-		if n := len(g.sizes); o.Size != "" && (n == 0 || g.sizes[n-1] != o.Size) && !slices.Contains(g.sizes, o.Size) {
-			g.sizes = append(g.sizes, o.Size)
-		}
+		nth := g.nth(o.Size)
 		g.note(&o)
 		o.account, o.cures = nil, nil // they would keep the garment of every size
 		if o.Status == Passed {
@@ -73,16 +72,16 @@ func (g *Gathering) Add(outcomes []Outcome) {
 				continue
 			}
 		}
-		g.joined[o.Status].add(o, g.nth(o.Size), g.alone(&o))
+		g.joined[o.Status].add(o, nth, g.alone(&o))
 	}
 }
 
 // Result is what has come of all that was added; nothing may be added after.
 func (g *Gathering) Result() Result {
 	result := Result{
-		raw:         g.joined[Found].findings,
-		NotPossible: g.joined[NotPossible].findings,
-		Closest:     g.joined[Passed].findings,
+		raw:         g.joined[Found].list(g.sizes),
+		NotPossible: g.joined[NotPossible].list(g.sizes),
+		Closest:     g.joined[Passed].list(g.sizes),
 		Passed:      g.passed,
 		watched:     g.watched,
 		sizes:       g.sizes,
@@ -95,20 +94,38 @@ func (g *Gathering) Result() Result {
 	return result
 }
 
-// nth is which of the sizes that were checked a size is.
+// nth is which of the sizes that were checked a size is; a new one is the next.
+// A garment without sizes has none, which is -1.
 func (g *Gathering) nth(size string) int {
+	if size == "" {
+		return -1
+	}
 	if n := len(g.sizes) - 1; n >= 0 && g.sizes[n] == size {
 		return n
 	}
-	return slices.Index(g.sizes, size)
+	n, ok := g.at[size]
+	if !ok {
+		if g.at == nil {
+			g.at = map[string]int{}
+		}
+		n = len(g.sizes)
+		g.at[size] = n
+		g.sizes = append(g.sizes, size)
+	}
+	return n
 }
 
 // joiner collects outcomes, one entry for each check, and for each set of
 // findings that it stands under.
 type joiner struct {
 	findings []Finding
+	runs     [][]run // of each finding
 	index    map[joinKey]int
 }
+
+// run is a run of sizes, one after the other. What holds for thousands of wearers
+// holds for nearly all of them: few runs say of whom.
+type run struct{ from, to int } // without to
 
 type joinKey struct {
 	gatherKey
@@ -127,18 +144,13 @@ func (j *joiner) add(o Outcome, nth int, alone string) {
 			j.index = map[joinKey]int{}
 		}
 		j.index[k] = len(j.findings)
-		f := Finding{Outcome: o, Figures: model.Exactly(o.Measured)}
-		if o.Size != "" {
-			f.Sizes, f.nth = []string{o.Size}, []int{nth}
-		}
-		j.findings = append(j.findings, f)
+		j.findings = append(j.findings, Finding{Outcome: o, Figures: model.Exactly(o.Measured)})
+		j.runs = append(j.runs, extended(nil, nth))
 		return
 	}
 	f := &j.findings[i]
 	f.Figures.Low, f.Figures.High = min(f.Figures.Low, o.Measured), max(f.Figures.High, o.Measured)
-	if n := len(f.Sizes); o.Size != "" && (n == 0 || f.Sizes[n-1] != o.Size) { // they come size by size
-		f.Sizes, f.nth = append(f.Sizes, o.Size), append(f.nth, nth)
-	}
+	j.runs[i] = extended(j.runs[i], nth)
 	because := f.because
 	if o.because != because { // in some size it stands by itself
 		because = gatherKey{}
@@ -147,6 +159,44 @@ func (j *joiner) add(o Outcome, nth int, alone string) {
 		f.Outcome = o
 	}
 	f.because = because
+}
+
+// extended is a list of runs with one more size, unless it was the last; they come
+// size by size.
+func extended(runs []run, nth int) []run {
+	if nth < 0 {
+		return runs
+	}
+	if last := len(runs) - 1; last >= 0 {
+		switch runs[last].to {
+		case nth + 1:
+			return runs
+		case nth:
+			runs[last].to++
+			return runs
+		}
+	}
+	return append(runs, run{nth, nth + 1})
+}
+
+// list is what was collected, each with its sizes. Where those are one run, they
+// are a stretch of the list of all sizes, and take no room of their own.
+func (j *joiner) list(sizes []string) []Finding {
+	all := make([]int, len(sizes))
+	for i := range all {
+		all[i] = i
+	}
+	for i, runs := range j.runs {
+		f := &j.findings[i]
+		for k, r := range runs {
+			if k == 0 {
+				f.Sizes, f.nth = sizes[r.from:r.to:r.to], all[r.from:r.to:r.to]
+				continue
+			}
+			f.Sizes, f.nth = append(f.Sizes, sizes[r.from:r.to]...), append(f.nth, all[r.from:r.to]...)
+		}
+	}
+	return j.findings
 }
 
 // tightness ranks passes by the share of their room that is left, so that

@@ -2,6 +2,9 @@ package main
 
 import (
 	"github.com/spf13/cobra"
+
+	"understitch/cmd/understitch/internal/report"
+	"understitch/rules/inspect"
 )
 
 func newCheck(w *world) *cobra.Command {
@@ -36,6 +39,7 @@ where something could not be read or checked.`,
 				return err
 			}
 			s.told = r.format == "text" && isTerminal(w.stdout) && isTerminal(w.stderr)
+			s.trim = func(one *inspect.Report) { report.Trim(one, r.closest) }
 			got, err := s.inspect(cmd.Context(), w, paths, !r.draws())
 			if err != nil {
 				return err

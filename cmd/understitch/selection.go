@@ -31,9 +31,10 @@ type selection struct {
 	stdinPath    string
 
 	// What commands set.
-	noRules bool // judge nothing
-	figures bool // measure every body instead of keeping the models
-	told    bool // what could not be read is told in the report, and the user sees it there
+	noRules bool                  // judge nothing
+	figures bool                  // measure every body instead of keeping the models
+	trim    func(*inspect.Report) // leaves out of a report what nobody reads; may be nil
+	told    bool                  // what could not be read is told in the report, and the user sees it there
 }
 
 func (s *selection) flags(f *pflag.FlagSet) {
@@ -63,7 +64,7 @@ func (s *selection) inspect(ctx context.Context, w *world, paths []string, lean 
 	}
 	in := &inspect.Inspector{Engine: engine, Plugins: pluginRunner()}
 	defer in.Close()
-	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean, NoRules: s.noRules, Figures: s.figures}
+	o := inspect.Options{Today: w.now(), Jobs: s.jobs, Lean: lean, NoRules: s.noRules, Figures: s.figures, Finished: s.trim}
 	switch {
 	case s.jobs < 0:
 		return nil, fmt.Errorf("--jobs %d: a number from 0", s.jobs)

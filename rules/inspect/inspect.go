@@ -45,7 +45,9 @@ type Options struct {
 	NoRules bool // judge nothing: run no rule, ask no plugin, look at no waiver
 	Figures bool // with NoRules: measure each body (Report.Figures), and keep of the models the first alone
 
-	Lean bool   // keep no models: for reports that only say what was found
+	Lean     bool          // keep no models: for reports that only say what was found
+	Finished func(*Report) // given each report of Files as soon as it is whole, so that it may leave out what nobody reads; may be nil
+
 	Done func() // told of each garment that is finished, or with wearers of each of them on each garment; may be nil
 }
 
@@ -98,6 +100,9 @@ func (in *Inspector) Files(ctx context.Context, files []string, o Options) ([]*R
 	for i, file := range files {
 		group.Go(func() error {
 			reports[i] = in.File(ctx, file, inner)
+			if o.Finished != nil {
+				o.Finished(reports[i])
+			}
 			if o.Done != nil && len(o.wearers()) == 0 {
 				o.Done()
 			}

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"understitch/model"
 	"understitch/rules"
@@ -113,6 +114,31 @@ func TestClosest(t *testing.T) {
 	require.Len(t, closest, 2)
 	require.Equal(t, 0.1, closest[0].Margin)
 	require.Len(t, Of([]*inspect.Report{r}, Options{Closest: 1}).Garments[0].Closest, 1)
+}
+
+// The passes that are listed are the same whether or not the others were left
+// out before.
+func TestTrimmedReportsListTheSame(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var passes []rules.Finding
+		for range rapid.IntRange(0, 12).Draw(t, "passes") {
+			f := finding(rules.Off, 1)
+			f.Subject = rapid.SampledFrom([]string{"seam.a", "seam.b", "seam.c"}).Draw(t, "subject")
+			f.Key = rapid.SampledFrom([]string{"", "length", "corner a", "corner b"}).Draw(t, "key")
+			f.Measured = rapid.SampledFrom([]float64{0, 1, 2, 2.001}).Draw(t, "measured")
+			f.Limit, f.Margin = 3, 3-f.Measured
+			passes = append(passes, f)
+		}
+		most := rapid.IntRange(0, 4).Draw(t, "most")
+		r := inspected()
+		r.Result.Closest = passes
+		whole := Of([]*inspect.Report{r}, Options{Closest: most}).Garments
+		Trim(r, most)
+		require.Equal(t, whole, Of([]*inspect.Report{r}, Options{Closest: most}).Garments)
+		if most == 0 {
+			require.Empty(t, r.Result.Closest)
+		}
+	})
 }
 
 // Findings that say the same of several things are one entry, in the place of

@@ -42,22 +42,15 @@ func Of(reports []*inspect.Report, o Options) *Document {
 	return d
 }
 
+// Trim leaves out of a report the passes that its document will not list; of
+// thousands of garments they would take up nearly all of the memory. Of makes the
+// same of what is left.
+func Trim(r *inspect.Report, closest int) {
+	r.Result.Closest = header(r).close(r.Result.Closest, closest)
+}
+
 func garment(r *inspect.Report, closest int) *Garment {
-	g := &Garment{
-		File:        r.File,
-		Name:        r.Garment,
-		Title:       r.Title,
-		Unit:        r.Unit.Name,
-		Sizes:       list(r.Sizes),
-		Wearers:     r.OfWearers,
-		Complete:    r.Complete(),
-		Findings:    []Finding{},
-		Waived:      []Waived{},
-		NotPossible: []NotPossible{},
-		Passed:      r.Result.Passed,
-		Closest:     []Close{},
-		Diagnostics: list(r.Diagnostics),
-	}
+	g := header(r)
 	for _, f := range r.Result.Findings {
 		g.Findings = append(g.Findings, g.finding(f))
 	}
@@ -74,10 +67,30 @@ func garment(r *inspect.Report, closest int) *Garment {
 	return g
 }
 
+// header is a garment of which nothing is listed yet.
+func header(r *inspect.Report) *Garment {
+	return &Garment{
+		File:        r.File,
+		Name:        r.Garment,
+		Title:       r.Title,
+		Unit:        r.Unit.Name,
+		Sizes:       list(r.Sizes),
+		Wearers:     r.OfWearers,
+		Complete:    r.Complete(),
+		Findings:    []Finding{},
+		Waived:      []Waived{},
+		NotPossible: []NotPossible{},
+		Passed:      r.Result.Passed,
+		Closest:     []Close{},
+		Diagnostics: list(r.Diagnostics),
+	}
+}
+
 // close lists the passes with least room left. Of those in which one rule says
 // the same of several things the first stands for all; of two figures of one
-// thing that come to the same the first is enough.
-func (g *Garment) close(passes []rules.Finding, most int) {
+// thing that come to the same the first is enough. Close returns those that had
+// a part in the list.
+func (g *Garment) close(passes []rules.Finding, most int) (listed []rules.Finding) {
 	at, twice := map[string]int{}, map[string]bool{}
 	for _, f := range passes {
 		fig := figure(f)
@@ -95,12 +108,15 @@ func (g *Garment) close(passes []rules.Finding, most int) {
 		case known && g.Closest[i].Subject != c.Subject:
 			g.Closest[i].Likewise = addTo(g.Closest[i].Likewise, c.Subject)
 			twice[twin] = true
+			listed = append(listed, f)
 		case !known && len(g.Closest) < most:
 			twice[twin] = true
 			at[said] = len(g.Closest)
 			g.Closest = append(g.Closest, c)
+			listed = append(listed, f)
 		}
 	}
+	return listed
 }
 
 func (g *Garment) finding(f rules.Finding) Finding {
